@@ -1,5 +1,5 @@
-import type { Scene } from '../scene/solids.ts';
 import { planDirection } from '../scene/direction.ts';
+import type { Scene } from '../scene/solids.ts';
 import { skylineAltitude } from '../sun/sky/skyline.ts';
 
 /** Directions to cast along: the season's samples, or the rays of the sky. One entry a pass in every array. */

@@ -1,3 +1,4 @@
+import { radiansOf } from '../plan/geometry/angles.ts';
 import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import type { MonthDay } from '../plan/types.ts';
 import { stateOf } from '../scene/build.ts';
@@ -6,7 +7,6 @@ import { castGrid } from './grids/cast-grid.ts';
 import type { GridSpec } from './grids/grid-spec.ts';
 import type { Passes } from './passes.ts';
 import { createPointCaster } from './points/point-caster.ts';
-import { radiansOf } from '../plan/geometry/angles.ts';
 
 /**
  * Patches a band of 12°, from the horizon up; the cap from 84° is one more. Layout: Tregenza P.R. (1987), Subdivision

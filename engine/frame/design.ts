@@ -1,3 +1,4 @@
+import { footprintOf } from '../plan/geometry/cloth-shapes.ts';
 /** A frame worked out: laid out, held down, cut and bought. What every part of the build sheet is made from. */
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
@@ -21,11 +22,10 @@ import { anchorPlan, ownWeightOf } from './strength/anchors.ts';
 import { REFUSED_BELOW } from './strength/beam.ts';
 import { ON_FEET, sunkDepth } from './strength/footings.ts';
 import type { SunkDepth } from './strength/footings.ts';
-import type { AnchorPlan, Span } from './strength/types.ts';
 import { TAKE_DOWN_GUST } from './strength/storm-words.ts';
+import type { AnchorPlan, Span } from './strength/types.ts';
 import { spansOf } from './strength/wind-plan.ts';
 import { sagMessage, tooLongMessage, tooShortMessage } from './words.ts';
-import { footprintOf } from '../plan/geometry/cloth-shapes.ts';
 
 /** A frame as it stands in the ground, and what holds it there. */
 interface Held {

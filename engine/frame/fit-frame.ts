@@ -1,3 +1,4 @@
+import { type Cloth } from '../plan/cloth.ts';
 /** The cheapest frame for a cloth that passes the sheet's own checks, and what all of it costs. */
 import { cleanPath, distance } from '../plan/geometry/shapes.ts';
 import type { Plan } from '../plan/types.ts';
@@ -7,7 +8,6 @@ import { designFrom } from './design.ts';
 import { briefOf } from './layout/brief.ts';
 import { standsItsChecks } from './strength/checks.ts';
 import type { GroundKind } from './strength/types.ts';
-import { type Cloth } from '../plan/cloth.ts';
 
 type Frame = NonNullable<Cloth['frame']>;
 

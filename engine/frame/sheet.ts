@@ -1,3 +1,4 @@
+import { isCloth } from '../plan/cloth.ts';
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
 import type { Canopy, Plan, Screen } from '../plan/types.ts';
 import { formatCut } from '../plan/units/shown.ts';
@@ -7,27 +8,26 @@ import { cutSavings, savingOf } from './cuts/plan.ts';
 import type { CutSaving } from './cuts/types.ts';
 import { clothMassOf, designOf } from './design.ts';
 import type { Design } from './design.ts';
-import type { Cost } from './shop/types.ts';
-import { groundOf, withGround } from './layout/ground-of.ts';
-import { groundPlace, isFloor } from './strength/grounds.ts';
 import { asBuiltFields } from './layout/as-built.ts';
 import { drawingOf } from './layout/drawing.ts';
 import { checkSockets } from './layout/fittings.ts';
+import { groundOf, withGround } from './layout/ground-of.ts';
 import { frameName } from './layout/model.ts';
 import { blockerOf, settingOut } from './layout/setting-out.ts';
+import type { Cost } from './shop/types.ts';
 import { kindOfPost } from './strength/footings.ts';
+import { groundPlace, isFloor } from './strength/grounds.ts';
 import { postStrength, stormPlan, upliftPlan } from './strength/wind-plan.ts';
 import type { BuildSheet, CostResult, SheetResult } from './types.ts';
 import { notBuildableMessage } from './words.ts';
 import { cautionsFor } from './work/cautions.ts';
 import { overBudgetNote } from './work/note-words.ts';
 import { inTheWayNotes, notesOf } from './work/notes.ts';
-import { stepsOf } from './work/steps.ts';
 import { needsLadder } from './work/step.ts';
+import { stepsOf } from './work/steps.ts';
 import type { Caution, WorkEstimate } from './work/types.ts';
 import { workOf } from './work/work.ts';
 import type { WorkInput } from './work/work.ts';
-import { isCloth } from '../plan/cloth.ts';
 
 /** How much smaller a frame is tried to see whether that saves tubes: 10 cm, or 4 in. [m] */
 const LESS: Readonly<Record<Units, number>> = { metric: 0.1, imperial: 4 * 0.0254 };

@@ -43,7 +43,8 @@ export interface BuildSheet {
 }
 
 export type SheetResult =
-  { readonly ok: true; readonly sheet: BuildSheet } | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly ok: true; readonly sheet: BuildSheet }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 export type CostResult =
   | { readonly ok: true; readonly cost: Cost; readonly hours: HourRange }

@@ -1,3 +1,4 @@
+import { isCloth } from '../plan/cloth.ts';
 /** Why a frame cannot be built, and what would cure it. */
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Screen } from '../plan/types.ts';
@@ -7,7 +8,6 @@ import { frameName } from './layout/model.ts';
 import type { FrameBrief } from './layout/model.ts';
 import type { Piece } from './layout/types.ts';
 import type { Span } from './strength/types.ts';
-import { isCloth } from '../plan/cloth.ts';
 
 export function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units: Units): string {
   const cure =

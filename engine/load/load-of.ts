@@ -1,16 +1,16 @@
 import { isDark } from '../cast/passes.ts';
-import type { Plan, Problem } from '../plan/types.ts';
 import { LIMITS } from '../plan/file/limits.ts';
+import type { Plan, Problem } from '../plan/types.ts';
 import { type Units, unitsOf } from '../plan/units/units.ts';
 import type { Period } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather/weather.ts';
+import { heatDayOf } from './leaf/heat-day.ts';
 import { cellsOf } from './light/cells.ts';
 import { GRID_DEFAULTS, gridOf, maskOf, usualCell } from './light/grid-of.ts';
-import { heatDayOf } from './leaf/heat-day.ts';
 import { hotSpotsOf } from './light/hot-spots.ts';
+import type { LoadResult, Outcome, PlantLoad, SeasonTotals } from './types.ts';
 import { plantLoad } from './verdict/plant-load.ts';
 import { plantFeatures } from './verdict/planted.ts';
-import type { LoadResult, Outcome, PlantLoad, SeasonTotals } from './types.ts';
 import { type Yard, yardOf } from './yard.ts';
 
 export interface LoadRequest {

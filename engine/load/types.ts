@@ -234,4 +234,5 @@ export type SpotResult = SpotDayResult | SpotSeasonResult;
 
 /** A result, or why there is none. */
 export type Outcome<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[] };

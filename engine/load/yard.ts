@@ -11,8 +11,8 @@ import { sunCaster } from './light/kept-caster.ts';
 import { nineFromShares } from './light/nine.ts';
 import { passesOf } from './light/passes-of.ts';
 import { type SkyViewer, skyViewerOf } from './light/sky-viewer.ts';
-import type { Nine, Outcome } from './types.ts';
 import { type Weights, weightsOf } from './light/weights.ts';
+import type { Nine, Outcome } from './types.ts';
 
 /** A plan laid out for adding up over one period: everything that does not depend on the spot. */
 export interface Yard {

@@ -1,7 +1,7 @@
 import type { FEATURE } from './schema/feature.ts';
 import type { NumberForm } from './schema/form.ts';
-import { heldAt } from './schema/say.ts';
 import type { Unsaid } from './schema/held.ts';
+import { heldAt } from './schema/say.ts';
 import type {
   Bed,
   Building,

@@ -1,10 +1,10 @@
+import { plus, type SpacePoint } from '../plan/geometry/vectors.ts';
+import { lidMeets, clothMeets } from './cloth-sheet.ts';
 import { lengthInCrown } from './crown.ts';
 import { prismCrossings } from './prism.ts';
-import { lidMeets, clothMeets } from './cloth-sheet.ts';
 import type { Solid } from './solids.ts';
 import { lengthInStand } from './stand.ts';
 import { TOUCH } from './ties.ts';
-import { plus, type SpacePoint } from '../plan/geometry/vectors.ts';
 
 /** A solid's part of the plan and its heights, to pass it by quickly. [m] */
 export interface Reach {

@@ -1,5 +1,3 @@
-import { cleanPath, openRing } from '../plan/geometry/shapes.ts';
-import { minus } from '../plan/geometry/vectors.ts';
 import {
   bottomOf,
   colourOf,
@@ -10,6 +8,11 @@ import {
   shadesOf,
   upBearingOf,
 } from '../plan/defaults.ts';
+import { canopyCorners, canopyEdge } from '../plan/geometry/cloth-shapes.ts';
+import { cleanPath, openRing } from '../plan/geometry/shapes.ts';
+import { eavesStripes, pathStripes } from '../plan/geometry/stripes.ts';
+import { trunkRadius } from '../plan/geometry/trunk.ts';
+import { minus } from '../plan/geometry/vectors.ts';
 import type {
   Bed,
   Building,
@@ -24,12 +27,9 @@ import type {
   Wall,
 } from '../plan/types.ts';
 import { inYearlySpan } from '../plan/year-span.ts';
-import { eavesStripes, pathStripes } from '../plan/geometry/stripes.ts';
-import { trunkRadius } from '../plan/geometry/trunk.ts';
 import { REFLECTS } from './reflects.ts';
 import type { Crown, Occluder, Scene, ClothSheet, Solid } from './solids.ts';
 import { dayIndex, LEAP_YEAR } from './year.ts';
-import { canopyCorners, canopyEdge } from '../plan/geometry/cloth-shapes.ts';
 
 /** Plants and beds lower than this throw no shadow. [m] */
 const LEAST_SHADE = 0.6;

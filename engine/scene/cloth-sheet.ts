@@ -1,7 +1,7 @@
 import { pointInRing } from '../plan/geometry/shapes.ts';
+import { cross, dot, minus, type SpacePoint } from '../plan/geometry/vectors.ts';
 import type { Lid, ClothSheet } from './solids.ts';
 import { TOUCH, UPRIGHT } from './ties.ts';
-import { cross, dot, minus, type SpacePoint } from '../plan/geometry/vectors.ts';
 
 /** Cloth meets every beam at no less than this cosine: threads stand up from its plane. */
 export const LEAST_COSINE = 0.26;

@@ -1,5 +1,5 @@
-import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import { DEGREE } from '../plan/geometry/angles.ts';
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
 
 /**
  * Unit vector of the plan towards a point of the sky.

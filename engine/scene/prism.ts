@@ -1,5 +1,5 @@
-import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import { pointInRing } from '../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import type { Prism, Ring } from './solids.ts';
 import { JOIN, TOUCH, UPRIGHT } from './ties.ts';
 

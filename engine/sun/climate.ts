@@ -1,6 +1,6 @@
 import { monthOf, offsetOf, turbidityOf } from '../plan/defaults.ts';
-import type { Weather } from './weather/weather.ts';
 import type { Setting } from './setting.ts';
+import type { Weather } from './weather/weather.ts';
 
 /** A month of the climate, nothing absent, `climate.offset` in its high and low. */
 export interface MonthClimate {

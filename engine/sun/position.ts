@@ -1,6 +1,6 @@
 import { getPosition, getTimes } from 'suncalc';
-import { sunDistance } from './distance.ts';
 import { DEGREE } from '../plan/geometry/angles.ts';
+import { sunDistance } from './distance.ts';
 
 /** How far the refraction is solved. [°] */
 const SOLVED = 1e-11;

@@ -1,15 +1,15 @@
 import { stepMinutesOf } from '../plan/defaults.ts';
+import { Kept } from '../plan/kept.ts';
 import type { CivilDate, MonthDay, Problem } from '../plan/types.ts';
+import { MS_PER_HOUR, MS_PER_MINUTE } from '../plan/units/per-unit.ts';
 import { monthDayOf, monthOfDate } from './days/calendar.ts';
 import { periodDays, type Period } from './days/period-days.ts';
-import { sunPosition } from './position.ts';
-import { skyOfClimate, skyOfWeather, type SkyAndAirColumns } from './sky/sky-and-air.ts';
-import type { Weather } from './weather/weather.ts';
 import { hottestMonth } from './days/season.ts';
 import { type CivilDay, civilDays, isTimeZone } from './days/zone.ts';
-import { Kept } from '../plan/kept.ts';
+import { sunPosition } from './position.ts';
 import type { Setting } from './setting.ts';
-import { MS_PER_HOUR, MS_PER_MINUTE } from '../plan/units/per-unit.ts';
+import { skyOfClimate, skyOfWeather, type SkyAndAirColumns } from './sky/sky-and-air.ts';
+import type { Weather } from './weather/weather.ts';
 
 export { heatDays, type Period } from './days/period-days.ts';
 
@@ -66,7 +66,8 @@ interface SunColumns {
 }
 
 export type SampleResult =
-  { readonly ok: true; readonly samples: SampleTable } | { readonly ok: false; readonly problems: Problem[] };
+  | { readonly ok: true; readonly samples: SampleTable }
+  | { readonly ok: false; readonly problems: Problem[] };
 
 /**
  * The sun, sky and air of a period at a plan's site. A season of 107 days in steps of 10 minutes is about 9,000

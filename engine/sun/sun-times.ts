@@ -1,6 +1,6 @@
 import type { CivilDate, Plan } from '../plan/types.ts';
-import { sunEvents, sunPosition, type SunEvents, type SunPosition } from './position.ts';
 import { civilDay } from './days/zone.ts';
+import { sunEvents, sunPosition, type SunEvents, type SunPosition } from './position.ts';
 
 export interface SunTimes extends SunEvents {
   /** Where the sun stands at true solar noon: its highest of the day. */

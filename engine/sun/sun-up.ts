@@ -1,9 +1,9 @@
 import type { CivilDate, Plan } from '../plan/types.ts';
 import type { ClockStretch } from '../plan/units/clock.ts';
 import { periodDays } from './days/period-days.ts';
+import { localIso } from './days/zone.ts';
 import { sunTimes } from './sun-times.ts';
 import type { Weather } from './weather/weather.ts';
-import { localIso } from './days/zone.ts';
 
 /** From sunrise to sunset of a civil day, as an almanac gives them; `null` where the sun does not rise or not set. */
 export function sunUp(plan: Plan, date: CivilDate): ClockStretch | null {

@@ -1,5 +1,5 @@
-import { type Finding, found, refused } from './estimate.ts';
 import { formatShare } from '../plan/units/shown.ts';
+import { type Finding, found, refused } from './estimate.ts';
 
 /** A known length in a picture: two points in it, and how far they are apart on the ground. */
 export interface PictureLength {

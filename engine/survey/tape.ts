@@ -1,8 +1,8 @@
-import type { PlanPoint } from '../plan/types.ts';
+import { radiansOf } from '../plan/geometry/angles.ts';
 import { distance } from '../plan/geometry/shapes.ts';
+import type { PlanPoint } from '../plan/types.ts';
 import { type Finding, found, refused } from './estimate.ts';
 import { TAPE_PM } from './known-by.ts';
-import { radiansOf } from '../plan/geometry/angles.ts';
 
 /** Where a thing stands by two tape lengths, and how far it may be off. [m] */
 export interface TapedPoint {

@@ -1,10 +1,10 @@
-import type { PlanPoint } from '../plan/types.ts';
+import { DEGREE } from '../plan/geometry/angles.ts';
 import { distance } from '../plan/geometry/shapes.ts';
+import type { PlanPoint } from '../plan/types.ts';
 import { formatDistance, formatLength } from '../plan/units/shown.ts';
 import { parseLength } from '../plan/units/typed.ts';
 import type { Units } from '../plan/units/units.ts';
 import { type Finding, found, refused } from './estimate.ts';
-import { DEGREE } from '../plan/geometry/angles.ts';
 
 /** One straight stretch of a walk round the fence, and how to turn after it: clockwise positive. [m, °] */
 export interface Leg {

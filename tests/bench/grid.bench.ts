@@ -1,9 +1,9 @@
 import { castGrid } from '../../engine/cast/grids/cast-grid.ts';
 import type { GridSpec } from '../../engine/cast/grids/grid-spec.ts';
-import type { Passes } from '../../engine/cast/passes.ts';
-import { castRay } from '../../engine/cast/points/ray.ts';
-import { createPointCaster } from '../../engine/cast/points/point-caster.ts';
 import { createTrialCaster } from '../../engine/cast/grids/trial/trial-caster.ts';
+import type { Passes } from '../../engine/cast/passes.ts';
+import { createPointCaster } from '../../engine/cast/points/point-caster.ts';
+import { castRay } from '../../engine/cast/points/ray.ts';
 import type { Canopy } from '../../engine/plan/types.ts';
 import { buildScene, clothSheets } from '../../engine/scene/build.ts';
 import type { BenchCase } from './harness.ts';

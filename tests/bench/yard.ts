@@ -1,8 +1,8 @@
+import type { Passes } from '../../engine/cast/passes.ts';
+import type { Feature, Plan } from '../../engine/plan/types.ts';
 import { buildScene, stateOf } from '../../engine/scene/build.ts';
 import type { Scene } from '../../engine/scene/solids.ts';
-import type { Passes } from '../../engine/cast/passes.ts';
 import { samplesOf } from '../../engine/sun/samples.ts';
-import type { Feature, Plan } from '../../engine/plan/types.ts';
 
 /** A made-up yard of 18 × 12 m with twelve casters of every kind, and a season of about 9,000 samples. */
 export const YARD: Plan = {

@@ -3,8 +3,8 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { parsePlan } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
-import { faultsOf } from './axe.ts';
 import { cautionsMissing, risksTold } from '../risky-words.ts';
+import { faultsOf } from './axe.ts';
 import { SIZES, browserSession, openApp } from './harness.ts';
 
 const session = browserSession();

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, expect, test } from 'vitest';
 import type { PlanPoint } from '../../engine/index.ts';
-import { drawing, emptyYard, listOf, onScreen, planOf } from './drawing-hands.ts';
 import { faultsOf } from './axe.ts';
+import { drawing, emptyYard, listOf, onScreen, planOf } from './drawing-hands.ts';
 import { SIZES, browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();

@@ -1,13 +1,13 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoPlan, planText } from '../../engine/index.ts';
+import type { Feature, Plan } from '../../engine/index.ts';
 import { reportHtml } from '../../engine/output/report/html.ts';
 import { reportOf } from '../../engine/output/report/report-of.ts';
-import type { Feature, Plan } from '../../engine/index.ts';
-import { LONG } from '../long.ts';
-import { browserSession, openUngraded } from './harness.ts';
 import { STAGE_NAMES } from '../../web/app/stage-names.ts';
 import { STAGES } from '../../web/state/view.ts';
+import { LONG } from '../long.ts';
+import { browserSession, openUngraded } from './harness.ts';
 
 const session = browserSession();
 

@@ -5,8 +5,8 @@ import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
 import { KEYS, POINTER, TAPS, windowFor } from './hands.ts';
 import type { Hand } from './hands.ts';
-import { drawnJpeg, scaleIt } from './picture-scale.ts';
 import { actionsOf, browserSession, graded, openApp } from './harness.ts';
+import { drawnJpeg, scaleIt } from './picture-scale.ts';
 
 const session = browserSession();
 

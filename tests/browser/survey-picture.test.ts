@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { faultsOf } from './axe.ts';
 import { onScreen, planOf } from './drawing-hands.ts';
 import { KEYS, POINTER } from './hands.ts';
-import { drawnJpeg, scaleIt } from './picture-scale.ts';
 import { browserSession, openApp, saved } from './harness.ts';
+import { drawnJpeg, scaleIt } from './picture-scale.ts';
 
 const session = browserSession();
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { KEYS, POINTER, TAPS, windowFor } from './hands.ts';
 import { oneIn } from '../long.ts';
+import { KEYS, POINTER, TAPS, windowFor } from './hands.ts';
 import { actionsOf, browserSession, graded, openApp } from './harness.ts';
 import { outOfReach, smallTargets } from './targets.ts';
 

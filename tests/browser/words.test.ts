@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { faultsOf } from './axe.ts';
 import { oneIn } from '../long.ts';
+import { faultsOf } from './axe.ts';
 import { browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();

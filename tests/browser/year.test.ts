@@ -1,14 +1,14 @@
-import ICAL from 'ical.js';
 import { text } from 'node:stream/consumers';
+import ICAL from 'ical.js';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { acceptOption, demoPlan, parsePlan, planText, startNextYear } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
-import { faultsOf } from './axe.ts';
 import { base, TWO_SUMMERS, withRoof } from '../engine/advice/review/two-summers.ts';
 import type { Case } from '../engine/advice/review/two-summers.ts';
-import { cautionsMissing, risksTold } from '../risky-words.ts';
 import { oneIn } from '../long.ts';
+import { cautionsMissing, risksTold } from '../risky-words.ts';
+import { faultsOf } from './axe.ts';
 import { SIZES, browserSession, openApp } from './harness.ts';
 
 const session = browserSession();

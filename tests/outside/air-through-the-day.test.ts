@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { airSunrise, airTemperature } from '../../engine/sun/sky/air.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
+import { airSunrise, airTemperature } from '../../engine/sun/sky/air.ts';
 import { TOLERANCES } from './tolerances.ts';
 
 describe('the two-cosine curve', () => {

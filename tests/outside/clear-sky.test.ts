@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { samplesOf } from '../../engine/sun/samples.ts';
 import { clearSky } from '../../engine/sun/sky/clear-sky.ts';
 import { ineichenPerez } from '../../engine/sun/sky/ineichen-perez.ts';
-import { samplesOf } from '../../engine/sun/samples.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
 import { TOLERANCES } from './tolerances.ts';
 

@@ -1,6 +1,8 @@
 /** Tube, rails, posts, frames and cloth against published tables and worked examples. */
 import { describe, expect, test } from 'vitest';
 import { baysOf, shrinkOffer } from '../../engine/frame/layout/bays.ts';
+import { sheetOf } from '../../engine/frame/sheet.ts';
+import { stripsOf, TIE_SPACING, tiePoints } from '../../engine/frame/shop/cloth.ts';
 import {
   allowableLineLoad,
   asFlagpole,
@@ -9,11 +11,9 @@ import {
   underPointLoad,
   underUniformLoad,
 } from '../../engine/frame/strength/beam.ts';
-import { stripsOf, TIE_SPACING, tiePoints } from '../../engine/frame/shop/cloth.ts';
-import { sheetOf } from '../../engine/frame/sheet.ts';
 import { sectionOf } from '../../engine/frame/strength/tube.ts';
-import type { BuildSheet } from '../../engine/frame/types.ts';
 import { GRAVITY, gustOfLineLoad, windPressure } from '../../engine/frame/strength/wind.ts';
+import type { BuildSheet } from '../../engine/frame/types.ts';
 import type { Feature, FrameChoice, Plan } from '../../engine/plan/types.ts';
 
 const FOOT = 0.3048;

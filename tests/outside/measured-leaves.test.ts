@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { saidOf } from './measured.ts';
 import { MEASURED } from './measured-rows.ts';
+import { saidOf } from './measured.ts';
 
 /** What does not lie inside, each with the reason that we see. */
 const OUTSIDE: Readonly<Record<string, string>> = {

@@ -1,7 +1,7 @@
-/** Published temperatures of pots, what the engine says to each, and how far that may be off. */
-import { at, clearDay, type Place, pot } from '../engine/load/pot/pot-days.ts';
 import { type Pot, type PotDay } from '../../engine/load/pot/pot-heat.ts';
 import { doublePotted, POT_ABSORPTANCE, rootSpread, type RootZone, rootZone } from '../../engine/load/pot/root-zone.ts';
+/** Published temperatures of pots, what the engine says to each, and how far that may be off. */
+import { at, clearDay, type Place, pot } from '../engine/load/pot/pot-days.ts';
 
 /**
  * Beam that reaches a pot among others under its plant's crown: the share that fits measured blocks of pots. Bare lone

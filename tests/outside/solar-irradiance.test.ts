@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { pressureRatio, relativeAirMass } from '../../engine/sun/sky/air-mass.ts';
 import { sunDistance } from '../../engine/sun/distance.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
 import { samplesOf } from '../../engine/sun/samples.ts';
+import { pressureRatio, relativeAirMass } from '../../engine/sun/sky/air-mass.ts';
 import { SOLAR_CONSTANT } from '../../engine/sun/sun-constants.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
 import { TOLERANCES } from './tolerances.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { declinationAt } from '../../engine/survey/north/declination.ts';
 import { heightOfEdge } from '../../engine/survey/height/height.ts';
 import { shadowLength } from '../../engine/survey/height/shadow-table.ts';
+import { declinationAt } from '../../engine/survey/north/declination.ts';
 import { COTANGENTS } from './cotangents.ts';
 
 /**

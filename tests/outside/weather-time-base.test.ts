@@ -1,8 +1,8 @@
 import { Body, Equator, Horizon, Observer } from 'astronomy-engine';
 import { describe, expect, it } from 'vitest';
-import { parseEpw } from '../../engine/sun/weather/epw.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
 import { samplesOf } from '../../engine/sun/samples.ts';
+import { parseEpw } from '../../engine/sun/weather/epw.ts';
 import { epwBytes, epwLines } from '../engine/sun/epw-file.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
 import { TOLERANCES } from './tolerances.ts';

@@ -1,5 +1,5 @@
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { RefObject } from 'preact';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** Width of an element as it is laid out, so that a picture is drawn to it and its letters are not stretched. [px] */
 export function useWidth<E extends HTMLElement>(): [RefObject<E | null>, number] {

@@ -1,6 +1,6 @@
+import type { SkyPoint } from '../../engine/index.ts';
 import { domePoint } from './dome.ts';
 import type { DomeSide } from './dome.ts';
-import type { SkyPoint } from '../../engine/index.ts';
 
 interface Named {
   readonly name: string;

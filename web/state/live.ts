@@ -2,9 +2,9 @@ import { effect, signal, untracked } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { Problem } from '../../engine/index.ts';
 import { askEngine } from './ask.ts';
-import { openYardId } from './yard.ts';
 import type { ArgsOf, MethodName, ValueOf } from './ask.ts';
 import type { Progress } from './ask.ts';
+import { openYardId } from './yard.ts';
 
 /** An answer of the engine that keeps itself up to date. `asked` and `shown.args` differ while it is out of date. */
 export interface Live<M extends MethodName> {

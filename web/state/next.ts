@@ -1,10 +1,10 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import { namedInside, isCloth, drawnAnywhere, formatShare } from '../../engine/index.ts';
+import type { Feature, Plan, PlantLoad } from '../../engine/index.ts';
+import type { Progress } from './ask.ts';
 import type { Live } from './live.ts';
 import { isStale } from './live.ts';
-import type { Progress } from './ask.ts';
-import type { Feature, Plan, PlantLoad } from '../../engine/index.ts';
 import { heat } from './results.ts';
 import { findOut, goToStage, selection, stage } from './view.ts';
 import type { Stage } from './view.ts';

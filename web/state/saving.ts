@@ -1,17 +1,17 @@
 import { signal } from '@preact/signals';
+import type { Plan } from '../../engine/index.ts';
 import { onEdit } from './edit.ts';
+import { saveFile } from './files.ts';
+import { takeOpenBoxes } from './open-boxes.ts';
 import { say } from './speech.ts';
 import { markKept } from './storage/kept-mark.ts';
-import { tellTabs } from './storage/tabs.ts';
 import { SILENT_MS, unlessSilent } from './storage/silence.ts';
+import { tellTabs } from './storage/tabs.ts';
 import { SILENT_STORAGE, storageTrouble } from './storage/trouble.ts';
 import { NOTHING_STORED, saveYard } from './storage/yards.ts';
 import type { StoredSteps, YardRecord } from './storage/yards.ts';
-import { saveFile } from './files.ts';
-import { takeOpenBoxes } from './open-boxes.ts';
 import { history, openYard, plan } from './yard.ts';
 import type { History } from './yard.ts';
-import type { Plan } from '../../engine/index.ts';
 
 /** `saved` is said only when the newest state is on the disk. */
 export type SaveState =

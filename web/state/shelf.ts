@@ -14,8 +14,8 @@ import {
 } from './saving.ts';
 import { notice, say } from './speech.ts';
 import { markKept, wasKept } from './storage/kept-mark.ts';
-import { onTabNews } from './storage/tabs.ts';
 import { unlessSilent } from './storage/silence.ts';
+import { onTabNews } from './storage/tabs.ts';
 import { SILENT_STORAGE, storageTrouble } from './storage/trouble.ts';
 import {
   deleteYard,
@@ -28,8 +28,8 @@ import {
   saveRecord,
 } from './storage/yards.ts';
 import type { Found, GoodState, OpenedYard, YardRecord } from './storage/yards.ts';
-import { loadHours } from './weather.ts';
 import { lookAnew } from './view.ts';
+import { loadHours } from './weather.ts';
 import { history, openYard, plan, preview } from './yard.ts';
 
 /** Every yard kept in this browser, the newest change first; those put away too. */

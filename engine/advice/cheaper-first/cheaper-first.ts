@@ -1,25 +1,25 @@
+import type { Outcome } from '../../load/types.ts';
 /** What to try before cloth, the cheapest first, each with what it does in this yard. */
 import { isCoolCrop, sowCool } from '../../load/verdict/cool-season.ts';
-import type { Outcome } from '../../load/types.ts';
+import { NO_HARM } from '../../load/verdict/harm-of.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { CLAY_ABSORPTANCE } from '../year/clay/clay.ts';
-import { refusalWords } from '../year/clay/words.ts';
-import { clayRefusals } from '../year/clay/who-may-be-sprayed.ts';
 import { createRayYard, type RayYard } from '../doubt/rays.ts';
 import { rayVerdicts } from '../doubt/verdicts.ts';
 import { weighedHarm } from '../doubt/yards.ts';
-import { noNeedOf } from '../words/no-need.ts';
-import { harmStep, type LadderStep } from './step.ts';
 import { isMovable } from '../place/movable.ts';
-import { moveStep } from './pots.ts';
-import { wrapStep } from './wrap.ts';
+import { noNeedOf } from '../words/no-need.ts';
 import { sharedBy } from '../words/served.ts';
-import { nameOf } from '../../plan/names.ts';
+import { CLAY_ABSORPTANCE } from '../year/clay/clay.ts';
+import { clayRefusals } from '../year/clay/who-may-be-sprayed.ts';
+import { refusalWords } from '../year/clay/words.ts';
 import { namesInside } from '../year/words.ts';
-import { NO_HARM } from '../../load/verdict/harm-of.ts';
-import { formatShare } from '../../plan/units/shown.ts';
+import { moveStep } from './pots.ts';
+import { harmStep, type LadderStep } from './step.ts';
+import { wrapStep } from './wrap.ts';
 
 export interface CheaperFirst {
   /** Σ worth × harm as the yard is, of the plants that may gain by shade. [K·h/day] */

@@ -1,20 +1,20 @@
-import { namedInside } from '../../plan/names.ts';
-import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
+import { rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
+import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlanPoint, Plant } from '../../plan/types.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
-import { harmStep, type LadderStep } from './step.ts';
 import { createPotJudges } from '../place/judge.ts';
 import { isMovable } from '../place/movable.ts';
 import { rankingOf } from '../place/rank.ts';
 import { wayWords } from '../place/way.ts';
-import { fewNames, sentenceCase } from '../year/words.ts';
-import { spotWords } from '../words/spot-words.ts';
 import { type Harmed, sharedBy } from '../words/served.ts';
-import { formatShare } from '../../plan/units/shown.ts';
+import { spotWords } from '../words/spot-words.ts';
+import { fewNames, sentenceCase } from '../year/words.ts';
+import { harmStep, type LadderStep } from './step.ts';
 
 /** Of more pots nobody carries all; each takes as long as a question for its place. */
 const MOST_CARRIED = 6;

@@ -1,8 +1,8 @@
 import type { RootHelpId, RootVerdict } from '../../load/types.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 import type { Harmed } from '../words/served.ts';
 import { fewNames } from '../year/words.ts';
-import { formatShare } from '../../plan/units/shown.ts';
 
 /** The roots in a pot on the heatwave day. */
 export interface PotRoots {

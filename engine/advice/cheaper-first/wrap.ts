@@ -5,13 +5,13 @@ import { standingPot } from '../../load/pot/pot-day.ts';
 import { rootZone, type RootZone } from '../../load/pot/root-zone.ts';
 import { type Outcome, ROOT_HELPS, type RootHelpId } from '../../load/types.ts';
 import { compassWord } from '../../plan/compass.ts';
+import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { sceneOf } from '../../scene/scene-of.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { listWords } from '../../plan/list-words.ts';
 import { sentenceCase } from '../year/words.ts';
 import type { LadderStep, PotRoots } from './step.ts';
 

@@ -1,20 +1,24 @@
-import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
+import { postsInTheWay } from '../../frame/sheet.ts';
+import { createSharedLeaves, type SharedLeaves } from '../../load/leaf/heat-day.ts';
 import { leastLight, lightStanding } from '../../load/light/light-class.ts';
 import { plantLoadsOf } from '../../load/load-of.ts';
-import { nameOf } from '../../plan/names.ts';
-import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import type { Nine, Outcome, PlantLoad } from '../../load/types.ts';
+import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
+import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { yardOf } from '../../load/yard.ts';
+import { isCloth } from '../../plan/cloth.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import { KeptByContent } from '../../plan/kept.ts';
+import { nameOf } from '../../plan/names.ts';
 import { withOptions } from '../../plan/options.ts';
-import { withoutDiary } from '../../plan/without-diary.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
-import { postsInTheWay } from '../../frame/sheet.ts';
+import { withoutDiary } from '../../plan/without-diary.ts';
+import { seenFrom } from '../sight/seen.ts';
+import { nineOfPlant } from '../words/plant-light.ts';
+import { effectOn, type Harmed, sharedBy } from '../words/served.ts';
 import { clothArea, costOfAll } from './cost.ts';
 import { differenceOf, type HarmInDoubt, harmInDoubt } from './doubt.ts';
-import { seenFrom } from '../sight/seen.ts';
 import type {
   ChoiceCost,
   ComparedChoice,
@@ -25,10 +29,6 @@ import type {
   PlantStand,
 } from './types.ts';
 import { bestSentence, choiceSentences, TODAY, weightsSentence } from './words.ts';
-import { createSharedLeaves, type SharedLeaves } from '../../load/leaf/heat-day.ts';
-import { effectOn, type Harmed, sharedBy } from '../words/served.ts';
-import { nineOfPlant } from '../words/plant-light.ts';
-import { isCloth } from '../../plan/cloth.ts';
 
 /** A hundredth of what is harmed today: differences below it are no reason to prefer one choice. */
 const NEXT_TO_NOTHING = 0.01;

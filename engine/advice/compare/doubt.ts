@@ -1,8 +1,8 @@
+import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { doubtInputs } from '../doubt/inputs.ts';
-import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
 import { createRayYard } from '../doubt/rays.ts';
 import { weighedHarm } from '../doubt/yards.ts';
 

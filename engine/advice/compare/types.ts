@@ -1,8 +1,8 @@
-import type { LightStanding } from '../../load/light/light-class.ts';
 import type { HourRange } from '../../frame/work/types.ts';
+import type { LightStanding } from '../../load/light/light-class.ts';
 import type { PlantKind, PlantSide, Stretch, Verdict } from '../../load/types.ts';
-import type { Weather } from '../../sun/weather/weather.ts';
 import type { Units } from '../../plan/units/units.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import type { SeenFrom } from '../sight/seen.ts';
 import type { Effect } from '../words/served.ts';
 

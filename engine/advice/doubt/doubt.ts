@@ -1,11 +1,11 @@
+import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import { plantLoadsOf } from '../../load/load-of.ts';
+import type { Outcome, Verdict } from '../../load/types.ts';
 import { harmOf } from '../../load/verdict/harm-of.ts';
 import { nameOf } from '../../plan/names.ts';
-import type { Outcome, Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { TODAY } from '../compare/words.ts';
-import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import { type AdviceChange, adviceChanges, byAdvice, type NamedYard } from './advice.ts';
 import { asTold } from './as-told.ts';
 import type { DoubtBar, DoubtInput, DoubtRequest, DoubtResult, PlantDoubt } from './types.ts';

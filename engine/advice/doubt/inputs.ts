@@ -1,19 +1,19 @@
+import { limitSpread } from '../../load/verdict/limit.ts';
 /** The numbers of a plan that are not taped, and the plan with each of them off by as much as it may be. */
 import { plantFeatures } from '../../load/verdict/planted.ts';
-import { limitSpread } from '../../load/verdict/limit.ts';
-import { upBearingOf } from '../../plan/defaults.ts';
-import { isSound } from '../../plan/check/check.ts';
-import { distance } from '../../plan/geometry/shapes.ts';
 import { plantRowOf } from '../../plan/catalogue.ts';
+import { isSound } from '../../plan/check/check.ts';
+import { upBearingOf } from '../../plan/defaults.ts';
+import { distance } from '../../plan/geometry/shapes.ts';
 import { formOf } from '../../plan/schema/feature.ts';
 import type { NumberRule } from '../../plan/schema/form.ts';
 import { PLANT_ROW } from '../../plan/schema/plan.ts';
 import { heldAt } from '../../plan/schema/say.ts';
 import { CLIMATE } from '../../plan/schema/site.ts';
 import type { Feature, Knowledge, Plan, PlanPoint, PlantRow } from '../../plan/types.ts';
+import { defaultPm, type Quantity, TAPE_PM } from '../../survey/known-by.ts';
 import type { DoubtInput, DoubtKind } from './types.ts';
 import { clothInput, colourInput, shelterInput, withFeatureIn } from './unsaid.ts';
-import { defaultPm, type Quantity, TAPE_PM } from '../../survey/known-by.ts';
 
 /** How far the heatwave's high may be off where the plan does not say. Our choice. [K] */
 const CLIMATE_PM = 2;

@@ -4,7 +4,15 @@ import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 
 export type DoubtKind =
-  'north' | 'height' | 'size' | 'place' | 'thickness of shade' | 'colour' | 'shelter' | 'climate' | 'limits';
+  | 'north'
+  | 'height'
+  | 'size'
+  | 'place'
+  | 'thickness of shade'
+  | 'colour'
+  | 'shelter'
+  | 'climate'
+  | 'limits';
 
 export interface DoubtInput {
   /** "house.height", "site.upBearing", "site.shelter", "climate.heatwaveHigh", "limits". */

@@ -1,11 +1,11 @@
 /** What is in doubt though the plan says nothing of it: shelter from the wind, what cloth stops, colours of walls. */
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
+import { type Cloth, isCloth } from '../../plan/cloth.ts';
 import { colourOf } from '../../plan/defaults.ts';
 import { centroid, distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
 import type { Building, Colour, Feature, Plan, Shelter, Wall } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';
 import type { DoubtInput } from './types.ts';
-import { type Cloth, isCloth } from '../../plan/cloth.ts';
 
 /** How far cloth may be from what it is sold as: nets sold as 50 % were measured at 42 to 60 %. */
 const SOLD_AS_PM = 0.08;

@@ -1,6 +1,6 @@
 import { isTooDark } from '../../load/light/light-class.ts';
-import { isEstablished } from '../../load/verdict/limit.ts';
 import type { Nine, Outcome, Verdict } from '../../load/types.ts';
+import { isEstablished } from '../../load/verdict/limit.ts';
 import { milderBy, verdictOf } from '../../load/verdict/verdict.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { Plan } from '../../plan/types.ts';

@@ -1,12 +1,12 @@
+import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
 import { withOptions } from '../../plan/options.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { doubtInputs } from './inputs.ts';
-import type { DoubtInput } from './types.ts';
-import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
 import { createRayYard } from './rays.ts';
 import type { RayHarm } from './suffered.ts';
+import type { DoubtInput } from './types.ts';
 import { rayVerdicts } from './verdicts.ts';
 
 /** What a plant suffers, and the verdict on it. */

@@ -2,16 +2,16 @@ import { plantRowOf, nearestPlantIds } from '../../plan/catalogue.ts';
 import { crownShapeOf } from '../../plan/defaults.ts';
 import { changeFeature, featureOf, setHow } from '../../plan/edit/edit-feature.ts';
 import { setClimate, setPartHow, setSite } from '../../plan/edit/plan.ts';
+import { toCentimetre } from '../../plan/geometry/rounding.ts';
 import type { CivilDate, Feature, KnownBy, Knowledge, Plan, Problem } from '../../plan/types.ts';
 import { parseLength, parseNumber, parseSpeed, parseTemperature } from '../../plan/units/typed.ts';
 import { unitsOf } from '../../plan/units/units.ts';
-import { wrapBearing } from '../../survey/north/bearing.ts';
+import { knownMonthOf, withKnownTemperatures } from '../../survey/climate/rough-climate.ts';
 import { type Estimate, type Finding, found, refused } from '../../survey/estimate.ts';
 import { heightOfTop, heightOfTree, slopeFromTime } from '../../survey/height/height.ts';
 import { defaultPm } from '../../survey/known-by.ts';
-import { knownMonthOf, withKnownTemperatures } from '../../survey/climate/rough-climate.ts';
+import { wrapBearing } from '../../survey/north/bearing.ts';
 import { type Blank, blanksOf } from './field-sheet.ts';
-import { toCentimetre } from '../../plan/geometry/rounding.ts';
 
 /** What was typed beside each blank, by the blank's id. An empty answer leaves its blank open. */
 export type Answers = Readonly<Record<string, string>>;

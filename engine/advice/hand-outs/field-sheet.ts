@@ -1,14 +1,14 @@
+import { dayWords, monthWord } from '../../plan/dates.ts';
+import { upBearingOf } from '../../plan/defaults.ts';
+import { nameOf } from '../../plan/names.ts';
 import { heldAt } from '../../plan/schema/say.ts';
 import type { CivilDate, Feature, How, Knowledge, Plan, PlanPoint } from '../../plan/types.ts';
-import { upBearingOf } from '../../plan/defaults.ts';
 import { formatLength, formatSpeed, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
-import { nameOf } from '../../plan/names.ts';
-import { defaultPm, type Quantity } from '../../survey/known-by.ts';
-import { northTimes, type ClockWindow } from '../../survey/north/times.ts';
 import { knownMonthOf } from '../../survey/climate/rough-climate.ts';
 import { type StickShadow, shadowTable } from '../../survey/height/shadow-table.ts';
-import { dayWords, monthWord } from '../../plan/dates.ts';
+import { defaultPm, type Quantity } from '../../survey/known-by.ts';
+import { northTimes, type ClockWindow } from '../../survey/north/times.ts';
 
 /** What kind of answer a blank takes. A `sketch` is drawn on the paper and not typed. */
 type BlankKind = 'length' | 'height' | 'share' | 'bearing' | 'temperature' | 'speed' | 'position' | 'kind' | 'sketch';

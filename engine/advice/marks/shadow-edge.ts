@@ -2,8 +2,8 @@ import { shadowRingsOf } from '../../cast/drawn/shadow-rings.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { ClockTime, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
-import { sunAtMs } from '../../survey/place/sun-at.ts';
 import { instantOf } from '../../sun/days/zone.ts';
+import { sunAtMs } from '../../survey/place/sun-at.ts';
 
 /**
  * Outlines of one thing's shadow on the ground as the plan has it; none while the sun is down.

@@ -1,21 +1,21 @@
+import type { Outcome } from '../../load/types.ts';
+import { upBearingOf } from '../../plan/defaults.ts';
 /**
  * Where a shadow's edge was really found, against where the plan puts it at that minute: how far off, and what would
  * cure it.
  */
 import { momentWords } from '../../plan/moment-words.ts';
 import { namedInside } from '../../plan/names.ts';
-import type { Outcome } from '../../load/types.ts';
-import { upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan, Problem } from '../../plan/types.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
-import { sunAtMs } from '../../survey/place/sun-at.ts';
 import { instantOf } from '../../sun/days/zone.ts';
+import { sunAtMs } from '../../survey/place/sun-at.ts';
 import { edgeNear } from '../sight/shadow-edge.ts';
 import { leastSquares } from './shadow-fit.ts';
-import type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './types.ts';
 import { type Caster, cureBy, type Marked, residualOf, type Unknown, unknownsOf } from './shadow-unknowns.ts';
-import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
+import type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './types.ts';
 
 /**
  * A mark nearer its edge than this is on it: a shadow's edge is blurred, more the farther off what throws it. Our

@@ -1,6 +1,6 @@
+import { upBearingOf } from '../../plan/defaults.ts';
 /** North and heights as numbers that shadow marks may correct. */
 import { namedInside } from '../../plan/names.ts';
-import { upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';

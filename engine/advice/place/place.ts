@@ -1,20 +1,20 @@
-import { agreeingWith } from '../../plan/agreement.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
+import type { Outcome, PlantLoad } from '../../load/types.ts';
 import { plantLoad } from '../../load/verdict/plant-load.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
-import type { Outcome, PlantLoad } from '../../load/types.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
+import { spotWords } from '../words/spot-words.ts';
 import { hardeningOf } from './hardening.ts';
 import { createPotJudges, type PotJudge } from './judge.ts';
-import { winterDayOf } from './winter-day.ts';
 import { isPot } from './movable.ts';
 import { rankingOf, SPOTS, type Tried } from './rank.ts';
-import type { PlaceRequest, PlaceResult, PlaceSpot } from './types.ts';
-import { spotWords } from '../words/spot-words.ts';
-import { wantsWinterSun, WINTER_SUN } from './winter.ts';
 import { swapsOf } from './swaps.ts';
+import type { PlaceRequest, PlaceResult, PlaceSpot } from './types.ts';
 import type { Way } from './way.ts';
+import { winterDayOf } from './winter-day.ts';
+import { wantsWinterSun, WINTER_SUN } from './winter.ts';
 import { placeNotesOf, spotSentence } from './words.ts';
 
 /**

@@ -1,13 +1,13 @@
+import type { LightStanding } from '../../load/light/light-class.ts';
+import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
+import type { Roots } from '../../load/types.ts';
 /** The places for a pot in their order, worked out only as far down as somebody asks. */
 import { boundsOf, distance } from '../../plan/geometry/shapes.ts';
-import { STEP_AS_FAR, type Way, wayBetween } from './way.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import type { PlantLight } from '../compare/types.ts';
 import { potGround } from './ground.ts';
 import type { PotJudge } from './judge.ts';
-import type { LightStanding } from '../../load/light/light-class.ts';
-import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
-import type { Roots } from '../../load/types.ts';
+import { STEP_AS_FAR, type Way, wayBetween } from './way.ts';
 import { wantsWinterSun, WINTER_SUN } from './winter.ts';
 
 /** Places are tried this far apart, farther in a large yard, where the best are then tried again half as far. [m] */

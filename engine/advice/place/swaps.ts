@@ -1,6 +1,6 @@
+import type { Outcome } from '../../load/types.ts';
 /** Which two pots would fare better in each other's place. */
 import { rowOf } from '../../load/verdict/planted.ts';
-import type { Outcome } from '../../load/types.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';

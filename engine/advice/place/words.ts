@@ -1,21 +1,21 @@
 import { leastLight } from '../../load/light/light-class.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
-import { WORTH_NAMING } from '../cheaper-first/step.ts';
-import { lessDamage } from '../../plan/spoken.ts';
-import { potOf } from '../../plan/defaults.ts';
 import { agreeingWith } from '../../plan/agreement.ts';
+import { potOf } from '../../plan/defaults.ts';
+import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import { capital, listWords } from '../../plan/list-words.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
+import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatLength, formatFrostLimit, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
-import { wayNote, wayWords } from './way.ts';
+import { WORTH_NAMING } from '../cheaper-first/step.ts';
 import { endsWithFrost } from '../year/frost/frost.ts';
+import { sentenceCase } from '../year/words.ts';
 import type { Tried } from './rank.ts';
 import type { PlaceResult, PlaceSpot } from './types.ts';
-import { sentenceCase } from '../year/words.ts';
+import { wayNote, wayWords } from './way.ts';
 
 /** @param plant id of the pot's */
 export function spotSentence(plan: Plan, plant: string, spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {

@@ -1,9 +1,9 @@
+import { coolerBy, type LeafCase } from '../../load/leaf/spread.ts';
 /** Two readings that belong together, one under the cloth and one in the open. */
 import type { Plan, Reading } from '../../plan/types.ts';
-import { coolerBy, type LeafCase } from '../../load/leaf/spread.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { instantOf } from '../../sun/days/zone.ts';
 import type { PairCheck, ReadingCheck } from './types.ts';
-import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** Light and air change: readings farther apart do not compare. [min] */
 const WITHIN = 5;

@@ -1,23 +1,23 @@
-/** Readings of leaves against the estimate of the same minute. */
-import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
-import { momentWords } from '../../plan/moment-words.ts';
-import { formatTemperature } from '../../plan/units/shown.ts';
-import { unitsOf } from '../../plan/units/units.ts';
-import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
 import { surfaceTemperature } from '../../load/leaf/leaf.ts';
 import { type LeafCase, spreadOf, spreadParts } from '../../load/leaf/spread.ts';
 import { surroundingsAt } from '../../load/leaf/surroundings-at.ts';
+import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
-import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts';
+import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
+import { withoutCloth } from '../../plan/cloth.ts';
+/** Readings of leaves against the estimate of the same minute. */
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
+import { momentWords } from '../../plan/moment-words.ts';
+import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
+import { formatTemperature } from '../../plan/units/shown.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import { instantOf } from '../../sun/days/zone.ts';
-import type { ReadingCheck } from './types.ts';
 import { nearestOfEight } from '../why/side.ts';
-import { withoutCloth } from '../../plan/cloth.ts';
+import type { ReadingCheck } from './types.ts';
 
 /** Where a reading names no plant: a leaf of this width at this height. [m] */
 const ANY_LEAF_WIDTH = 0.05;

@@ -1,16 +1,16 @@
+import { momentWords } from '../../plan/moment-words.ts';
 /** Did it work? Readings and damage against the estimate, and this year against the last. */
 import { namedInside, nameOf } from '../../plan/names.ts';
-import { momentWords } from '../../plan/moment-words.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import { unitsOf, type Units } from '../../plan/units/units.ts';
-import { DAMAGE_SCALE } from './protocol.ts';
+import { whyBurnt } from '../why/why.ts';
+import { seasonYearOf } from '../year/span.ts';
 import { correctionsOf, ENOUGH_OUTSIDE } from './corrections.ts';
 import { pairsOf } from './pairs.ts';
+import { DAMAGE_SCALE } from './protocol.ts';
 import { checkReadings, leafReadings } from './readings.ts';
 import type { DamageNote, PairCheck, ReadingCheck, ReviewResult, YearComparison } from './types.ts';
-import { seasonYearOf } from '../year/span.ts';
-import { whyBurnt } from '../why/why.ts';
 import { yearsAgainst } from './year-against-year.ts';
 
 export function reviewOf(plan: Plan): ReviewResult {

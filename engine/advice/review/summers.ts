@@ -1,7 +1,7 @@
+import { meanOf } from '../../plan/mean.ts';
 /** How warm two summers were, by what was typed of them: weather of one year, which the climate is not. */
 import type { Climate, Plan, Summer } from '../../plan/types.ts';
 import { seasonMonths } from '../../sun/days/season.ts';
-import { meanOf } from '../../plan/mean.ts';
 
 /** Two summers as they were. */
 export interface TwoSummers {

@@ -1,10 +1,12 @@
+import type { Outcome } from '../../load/types.ts';
 /**
  * Whether a plant fared better than the summer explains: by a plant that was left as it was, else by putting last
  * year's yard through this year's heat too.
  */
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
-import type { Outcome } from '../../load/types.ts';
+import { isCloth } from '../../plan/cloth.ts';
 import { KeptByContent } from '../../plan/kept.ts';
+import { meanOf } from '../../plan/mean.ts';
 import type { Plan } from '../../plan/types.ts';
 import { withoutDiary } from '../../plan/without-diary.ts';
 import { seasonYearOf } from '../year/span.ts';
@@ -12,8 +14,6 @@ import { summersOf } from './summers.ts';
 import type { YearComparison } from './types.ts';
 import { yearFinding } from './year-finding.ts';
 import { headline, reasons } from './year-words.ts';
-import { isCloth } from '../../plan/cloth.ts';
-import { meanOf } from '../../plan/mean.ts';
 
 const WORST = 5;
 /** A plant whose dose the changed yard alters by less than this share was left as it was. Our choice. */

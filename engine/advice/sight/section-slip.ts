@@ -1,20 +1,20 @@
+import type { Passes } from '../../cast/passes.ts';
 /**
  * When the low sun slips under a canopy to a point, and what more cloth would stop it, minute by minute through one
  * day.
  */
 import { createPointCaster } from '../../cast/points/point-caster.ts';
-import type { Passes } from '../../cast/passes.ts';
 import { riseOf, turnOf, upBearingOf } from '../../plan/defaults.ts';
+import { canopyEdge } from '../../plan/geometry/cloth-shapes.ts';
 import { turned } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, DropSide, Plan } from '../../plan/types.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import { planDirection } from '../../scene/direction.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import { sunPosition } from '../../sun/position.ts';
 import type { SampleDay } from '../../sun/samples.ts';
-import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
-import { canopyEdge } from '../../plan/geometry/cloth-shapes.ts';
 
 /** Less of the beam than this is no sun. */
 const NO_SUN = 0.05;

@@ -1,3 +1,4 @@
+import { canopyCorners } from '../../plan/geometry/cloth-shapes.ts';
 /**
  * Who sees cloth, and how much of it: the one notion that the search, options, map and words ask. What shows of a cloth
  * is what stands higher than the hidden height of its place; an onlooker's line sees it from as much of its length as
@@ -7,7 +8,6 @@ import { cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, Eye, Plan, Screen } from '../../plan/types.ts';
 import { seenAbove, type SightLines, sightLinesOf } from './hidden-height.ts';
-import { canopyCorners } from '../../plan/geometry/cloth-shapes.ts';
 
 /** Points of a cloth's upper edge that are looked at stand at most this far apart. [m] */
 const STEP = 0.25;

@@ -3,8 +3,8 @@
  */
 import { distance } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
-import { seenFrom, topEdge } from './seen.ts';
 import { seenAbove, sightLinesOf } from './hidden-height.ts';
+import { seenFrom, topEdge } from './seen.ts';
 
 /** Points that show alike within this are told apart by how near they are. [m] */
 const ALIKE = 1e-6;

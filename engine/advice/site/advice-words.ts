@@ -10,8 +10,8 @@ import type { Units } from '../../plan/units/units.ts';
 import { type LadderStep, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';
-import { NOT_WORTH } from './words.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
+import { NOT_WORTH } from './words.ts';
 
 const ROLES: Readonly<Record<AnswerRole, string>> = {
   'most for money': 'most for the money',

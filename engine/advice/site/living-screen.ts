@@ -1,9 +1,10 @@
 import { currencyOf } from '../../frame/shop/prices.ts';
 import { surfaceUnder } from '../../load/leaf/ground.ts';
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
-import { freshId } from '../../plan/edit/edit-feature.ts';
-import { pathLength } from '../../plan/geometry/shapes.ts';
 import { agreeingWith } from '../../plan/agreement.ts';
+import { freshId } from '../../plan/edit/edit-feature.ts';
+import { toCentimetre } from '../../plan/geometry/rounding.ts';
+import { pathLength } from '../../plan/geometry/shapes.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Hedge, Plan, Screen } from '../../plan/types.ts';
@@ -24,7 +25,6 @@ import {
 import type { Progress } from './progress.ts';
 import { siteOf } from './site.ts';
 import type { SiteRequest, SiteResult } from './types.ts';
-import { toCentimetre } from '../../plan/geometry/rounding.ts';
 
 /** One climber on the trellis, summer by summer. */
 interface LivingYears {

@@ -1,9 +1,12 @@
-import { compassWord } from '../../plan/compass.ts';
 import { costOf } from '../../frame/sheet.ts';
 import { currencyOf } from '../../frame/shop/prices.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
+import type { PlantFeature } from '../../load/verdict/planted.ts';
+import { compassWord } from '../../plan/compass.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
+import { headingOf } from '../../plan/geometry/angles.ts';
 import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
+import { drawnAnywhere } from '../../plan/options.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -11,15 +14,12 @@ import { clothArea } from '../compare/cost.ts';
 import { offWords } from '../words/effect-words.ts';
 import { type Effect, effectOn } from '../words/served.ts';
 import { hungOf } from './kinds/hung.ts';
+import { cautionsOn } from './rules/cautions-on.ts';
 import type { LeafTables } from './scoring/leaf-tables.ts';
 import { lowSunOn } from './scoring/low-sun.ts';
 import type { PlantStanding } from './scoring/plant-states.ts';
-import { cautionsOn } from './rules/cautions-on.ts';
-import type { ClothKind, LowSun, OptionPlant, SiteOption } from './types.ts';
-import type { PlantFeature } from '../../load/verdict/planted.ts';
 import type { Targets } from './search/targets.ts';
-import { headingOf } from '../../plan/geometry/angles.ts';
-import { drawnAnywhere } from '../../plan/options.ts';
+import type { ClothKind, LowSun, OptionPlant, SiteOption } from './types.ts';
 
 /** Nearer than this to a plant's middle, cloth hangs "over" it. [m] */
 const OVER_WITHIN = 0.3;

@@ -2,11 +2,11 @@ import { gridOf } from '../../load/light/grid-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
+import { leafTables } from './scoring/leaf-tables.ts';
 import { harmPairsOf } from './search/harm-pairs.ts';
 import { mostHidden, responseOf, shadeAnswers, sparedByShade } from './search/responses.ts';
-import { leafTables } from './scoring/leaf-tables.ts';
-import type { PayoffMap } from './types.ts';
 import { targetsOf } from './search/targets.ts';
+import type { PayoffMap } from './types.ts';
 
 /**
  * Where on the plane of a roof its cloth would pay: every harmful ray carried back to the plane, with what shading it

@@ -1,3 +1,4 @@
+import { NO_HARM } from '../../load/verdict/harm-of.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import { NOTHING } from '../sight/seen.ts';
 import { LEAST_OF_BEST } from './answers.ts';
@@ -6,7 +7,6 @@ import type { Progress } from './progress.ts';
 import { lightTakers } from './rules/light-planes.ts';
 import { Contest } from './search/contest.ts';
 import { searchLattice } from './search/lattice-search.ts';
-import { NO_HARM } from '../../load/verdict/harm-of.ts';
 
 /**
  * What spares less than this share of the best is no answer by itself; together with another it may be one. Our choice.

@@ -1,5 +1,5 @@
-import type { Outcome } from '../../load/types.ts';
 import { leastLight } from '../../load/light/light-class.ts';
+import type { Outcome } from '../../load/types.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
@@ -11,11 +11,11 @@ import { type InFull, inFull } from './in-full.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
 import type { Proposal } from './option.ts';
 import { type Progress, stretch } from './progress.ts';
+import { betweenSteps } from './refine/between-steps.ts';
 import { mayTake } from './rules/light-left.ts';
 import { densestFor } from './rules/suits.ts';
-import type { Contest } from './search/contest.ts';
-import { betweenSteps } from './refine/between-steps.ts';
 import { searchYard } from './search-yard.ts';
+import type { Contest } from './search/contest.ts';
 import type { Added, SiteOption, SiteRequest, SiteResult, SiteTried } from './types.ts';
 import { besidesOf, notesOf, rulePrices, sentenceOf, unhiddenWords } from './words.ts';
 

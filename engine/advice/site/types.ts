@@ -1,7 +1,7 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
+import type { GroundKind } from '../../frame/strength/types.ts';
 import type { Nine, Stretch, Verdict } from '../../load/types.ts';
 import type { Canopy, DropSide, PlanPoint, Screen } from '../../plan/types.ts';
-import type { GroundKind } from '../../frame/strength/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import type { LadderStep } from '../cheaper-first/step.ts';

@@ -1,5 +1,6 @@
 import { currencyOf } from '../../frame/shop/prices.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../frame/work/cautions.ts';
+import { NO_HARM } from '../../load/verdict/harm-of.ts';
 import { burnsByFruit } from '../../load/verdict/planted.ts';
 import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
@@ -7,17 +8,16 @@ import { namedInside } from '../../plan/names.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { hungOf, kindOf } from './kinds/hung.ts';
 import { seenWords } from '../sight/words.ts';
+import type { Standing } from '../words/stands.ts';
+import { hungOf, kindOf } from './kinds/hung.ts';
 import { MOST_DROPS } from './kinds/roof-with-drops.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Proposal } from './option.ts';
+import {} from './search-yard.ts';
 import type { Contest } from './search/contest.ts';
 import type { Lattice } from './search/lattice.ts';
-import {} from './search-yard.ts';
 import type { ClothCaution, PlantState, RulePrice, SiteOption, SiteResult, SiteRule, Uncounted } from './types.ts';
-import type { Standing } from '../words/stands.ts';
-import { NO_HARM } from '../../load/verdict/harm-of.ts';
 
 /** A rule that costs less than this share is not spoken of; one that costs more than the other costs all. */
 const PRICED_FROM = 0.01;

@@ -1,17 +1,17 @@
-import { centroid, openRing } from '../../plan/geometry/shapes.ts';
-import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
-import { cameBy, cameByWords } from '../../load/verdict/came-by.ts';
-import { stretchOf } from '../../load/verdict/clock.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
 import { type HotRun, hotRuns, SHADED_SHARE } from '../../load/leaf/judge.ts';
 import { spreadOn } from '../../load/leaf/spread.ts';
+import type { PlantSide, Stretch, WallHeat } from '../../load/types.ts';
+import { cameBy, cameByWords } from '../../load/verdict/came-by.ts';
+import { stretchOf } from '../../load/verdict/clock.ts';
 import { type JudgePoint, judgedAt } from '../../load/verdict/judged.ts';
 import { type Limit, limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import { wallHeats } from '../../load/verdict/wall-heat.ts';
-import type { PlantSide, Stretch, WallHeat } from '../../load/types.ts';
 import { nineAt, type Yard } from '../../load/yard.ts';
+import { centroid, openRing } from '../../plan/geometry/shapes.ts';
+import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
 
 /** What the sun of a hot day does at one point round a plant. */
 export interface SideHeat {

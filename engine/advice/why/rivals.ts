@@ -1,9 +1,9 @@
+import { rootsAbout } from '../../load/pot/pot-words.ts';
+import type { Roots } from '../../load/types.ts';
 import { type Agreeing, agreeingWith } from '../../plan/agreement.ts';
 import { capital } from '../../plan/list-words.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
-import { rootsAbout } from '../../load/pot/pot-words.ts';
-import type { Roots } from '../../load/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { daysAfter } from '../../sun/days/calendar.ts';
 

@@ -1,5 +1,5 @@
-import type { CivilDate, Side } from '../../plan/types.ts';
 import type { Roots, Stretch } from '../../load/types.ts';
+import type { CivilDate, Side } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import type { SideHeat } from './points.ts';
 import type { Rival, RivalId } from './rivals.ts';

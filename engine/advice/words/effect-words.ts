@@ -2,8 +2,8 @@
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import type { PlantEffect } from './served.ts';
 import { formatShare } from '../../plan/units/shown.ts';
+import type { PlantEffect } from './served.ts';
 
 /** "37 % less heat damage to the blueberry pot and 23 % less to the raspberries" */
 export function lessWords(plan: Plan, plants: readonly PlantEffect[]): string {

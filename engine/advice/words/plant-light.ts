@@ -1,11 +1,11 @@
-import { nineOfBed } from '../../load/verdict/bed-load.ts';
 import { meanNine } from '../../load/light/nine.ts';
+import type { Nine, Outcome } from '../../load/types.ts';
+import { nineOfBed } from '../../load/verdict/bed-load.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
-import type { Nine, Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
-import type { Plan } from '../../plan/types.ts';
 import { Kept } from '../../plan/kept.ts';
+import type { Plan } from '../../plan/types.ts';
 import type { Period, SampleDay } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 

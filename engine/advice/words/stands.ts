@@ -1,3 +1,4 @@
+import type { Verdict } from '../../load/types.ts';
 /**
  * How plants stand on the heatwave day after a change that was made for them. What is taken off their heat damage is of
  * the whole season and of all sides; a verdict is of one day and the sunniest side: it is always told as that, so that
@@ -6,7 +7,6 @@
 import { burnsByFruit } from '../../load/verdict/planted.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
-import type { Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 
 export interface Standing {

@@ -1,3 +1,4 @@
+import type { Outcome } from '../../load/types.ts';
 /**
  * What hot days do to plants, month by month: the days that come every summer, one in ten, and the heatwave that may.
  * Clay, cloth and the watch for heat are all dated by them.
@@ -6,7 +7,7 @@ import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { isEstablished } from '../../load/verdict/limit.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { milderBy } from '../../load/verdict/verdict.ts';
-import type { Outcome } from '../../load/types.ts';
+import { dayOfMonth } from '../../plan/dates.ts';
 import { monthOf } from '../../plan/defaults.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
@@ -15,7 +16,6 @@ import { seasonDates, seasonMonths } from '../../sun/days/season.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { bearsWhatBurns } from './growth/fruit.ts';
 import { stretchAbove } from './span.ts';
-import { dayOfMonth } from '../../plan/dates.ts';
 
 /** A hot day as one in ten is: so many standard deviations above the month's mean high. */
 const ONE_IN_TEN = 1.28;

@@ -1,3 +1,4 @@
+import { dayOfMonth } from '../../plan/dates.ts';
 /**
  * The months around a season that the climate has figures for: cloth may be wanted before the season begins, and after.
  */
@@ -5,7 +6,6 @@ import { Kept } from '../../plan/kept.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../sun/days/calendar.ts';
 import { type Result, seasonDates, type SeasonMonth } from '../../sun/days/season.ts';
-import { dayOfMonth } from '../../plan/dates.ts';
 
 /** Months looked at beyond either end of the season. */
 const BEYOND = 3;

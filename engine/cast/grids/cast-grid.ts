@@ -1,8 +1,8 @@
 import type { Scene } from '../../scene/solids.ts';
-import type { GridSpec } from './grid-spec.ts';
-import { PassCaster } from './pass-caster.ts';
 import { directionsOf } from '../passes.ts';
 import type { Passes } from '../passes.ts';
+import type { GridSpec } from './grid-spec.ts';
+import { PassCaster } from './pass-caster.ts';
 import { ShadeSums } from './shade-sums.ts';
 
 export type { GridSpec } from './grid-spec.ts';

@@ -1,7 +1,7 @@
 import { hullOf } from '../../plan/geometry/hull.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { isConvex, SEGMENT, unionOutline } from '../../scene/outline.ts';
 import { clothCosine, slantShare } from '../../scene/cloth-sheet.ts';
+import { isConvex, SEGMENT, unionOutline } from '../../scene/outline.ts';
 import type { Crown, Lid, Occluder, Prism, Ring, ClothSheet, Stand } from '../../scene/solids.ts';
 import { TOUCH } from '../../scene/ties.ts';
 import type { GridSpec } from './grid-spec.ts';

@@ -1,14 +1,13 @@
 import { SEGMENT } from '../../scene/outline.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { TOUCH } from '../../scene/ties.ts';
-import { BodyShadows } from './shadows/body-shadows.ts';
+import type { Directions } from '../passes.ts';
 import { gridSolids } from './grid-solids.ts';
 import type { GridSolids } from './grid-solids.ts';
 import type { GridSpec } from './grid-spec.ts';
-import type { Directions } from '../passes.ts';
 import { RowSweep } from './row-sweep.ts';
 import type { ShadeSink } from './row-sweep.ts';
-import { ShadowEdges } from './shadows/shadow-edges.ts';
+import { BodyShadows } from './shadows/body-shadows.ts';
 import {
   addLidShadow,
   addPrismShadow,
@@ -16,6 +15,7 @@ import {
   mostPrismEdges,
   MOST_CORNERS,
 } from './shadows/flat-sided-shadows.ts';
+import { ShadowEdges } from './shadows/shadow-edges.ts';
 
 /** Casts a scene's shadows on a grid, one pass at a time, into a sink. Holds the buffers that takes. */
 export class PassCaster {

@@ -1,7 +1,7 @@
 import { LEAST_COSINE } from '../../scene/cloth-sheet.ts';
 import type { ClothSheet } from '../../scene/solids.ts';
-import { decay } from '../decay.ts';
 import { TOUCH, UPRIGHT } from '../../scene/ties.ts';
+import { decay } from '../decay.ts';
 
 /** Beams by their ways, unit vectors. */
 export interface Ways {

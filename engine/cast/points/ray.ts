@@ -1,10 +1,10 @@
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { MonthDay } from '../../plan/types.ts';
 import { stateOf } from '../../scene/build.ts';
+import { lidMeets, clothCosine, clothMeets, slantShare } from '../../scene/cloth-sheet.ts';
 import { crownShare } from '../../scene/crown.ts';
 import { planDirection } from '../../scene/direction.ts';
 import { prismCrossings } from '../../scene/prism.ts';
-import { lidMeets, clothCosine, clothMeets, slantShare } from '../../scene/cloth-sheet.ts';
 import type { Occluder, Scene, Solid } from '../../scene/solids.ts';
 import { lengthInStand, standShare } from '../../scene/stand.ts';
 import { isDark } from '../passes.ts';

@@ -1,7 +1,7 @@
 import { SEGMENT } from '../../scene/outline.ts';
+import { TOUCH } from '../../scene/ties.ts';
 import { compassOf } from '../compass.ts';
 import type { Directions } from '../passes.ts';
-import { TOUCH } from '../../scene/ties.ts';
 
 /** A solid as seen from a point, coarsely: enough to pass by most directions without meeting its geometry. */
 export interface View {

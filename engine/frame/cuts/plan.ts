@@ -1,12 +1,12 @@
+import type { StockTube } from '../../plan/types.ts';
 /** The cut list of a frame: its pieces from the tubes that the shop has, and small changes that would save tubes. */
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import type { StockTube } from '../../plan/types.ts';
+import { TENTHS_PER_METRE, tenthsOf } from '../layout/fittings.ts';
+import type { Piece } from '../layout/types.ts';
 import { cutStock } from './cutting-stock.ts';
 import type { CutUse, Effort } from './cutting-stock.ts';
-import { TENTHS_PER_METRE, tenthsOf } from '../layout/fittings.ts';
 import type { CutPlan, CutSaving } from './types.ts';
-import type { Piece } from '../layout/types.ts';
 
 /** Each change is a cutting problem of its own; only a screen of many bends has more different lengths. */
 const LENGTHS_TRIED = 8;
@@ -18,7 +18,8 @@ const SHORTER = [
 
 /** `unfit`: pieces that no tube holds, longest first. */
 export type CutPlanResult =
-  { readonly ok: true; readonly plan: CutPlan } | { readonly ok: false; readonly unfit: readonly Piece[] };
+  | { readonly ok: true; readonly plan: CutPlan }
+  | { readonly ok: false; readonly unfit: readonly Piece[] };
 
 /** @param lengths Every length in which the tube is sold.  @param kerf [m] */
 export function cutPlanOf(

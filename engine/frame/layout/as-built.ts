@@ -1,25 +1,25 @@
+import { isCloth } from '../../plan/cloth.ts';
 /** What was really built, measured, and put back into the plan. */
 import { riseOf, turnOf } from '../../plan/defaults.ts';
+import { degreesOf } from '../../plan/geometry/angles.ts';
+import { pointToMillimetre, toMillimetre } from '../../plan/geometry/rounding.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
+import { meanOf } from '../../plan/mean.ts';
 import { applyOption } from '../../plan/options.ts';
+import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen, YardOption } from '../../plan/types.ts';
 import { formatCut, formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import type { Units } from '../../plan/units/units.ts';
-import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen, YardOption } from '../../plan/types.ts';
+import { ON_FEET } from '../strength/footings.ts';
 import { bestRectangle } from './best-rectangle.ts';
 import type { FourCorners } from './best-rectangle.ts';
-import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
-import { frameName } from './model.ts';
+import { canopyFrame } from './canopy-frame.ts';
 import { keptFrame } from './kept-frame.ts';
+import { frameName } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
-import { ON_FEET } from '../strength/footings.ts';
 import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
-import { pointToMillimetre, toMillimetre } from '../../plan/geometry/rounding.ts';
-import { degreesOf } from '../../plan/geometry/angles.ts';
-import { isCloth } from '../../plan/cloth.ts';
-import { meanOf } from '../../plan/mean.ts';
 
 /** Measured numbers by the id of the sheet's `asBuilt` field; a field left out was not measured. [m] */
 export type AsBuiltNumbers = Readonly<Record<string, number>>;

@@ -1,15 +1,15 @@
 /** How a canopy or a screen is to be built, or why it cannot be: what its `frame` says, else the defaults. */
 import { cleanPath, distance } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Problem, Screen } from '../../plan/types.ts';
+import { concreteBag, tubeChoice, tubeChoices } from '../shop/stock.ts';
+import type { TubeChoice } from '../shop/stock.ts';
+import { ANCHOR_KINDS, GROUND_KINDS, groundName } from '../strength/grounds.ts';
+import { sectionOf } from '../strength/tube.ts';
 import { baysOf, MAX_BAY } from './bays.ts';
 import { canopyGrid } from './canopy-grid.ts';
 import { cheapestThatStands } from './cheapest-tube.ts';
 import { frameName, pointerOf } from './model.ts';
 import type { FrameBrief } from './model.ts';
-import { ANCHOR_KINDS, GROUND_KINDS, groundName } from '../strength/grounds.ts';
-import { concreteBag, tubeChoice, tubeChoices } from '../shop/stock.ts';
-import type { TubeChoice } from '../shop/stock.ts';
-import { sectionOf } from '../strength/tube.ts';
 
 /** Gust to anchor for where nobody named one: 72 km/h, this project's own. [m/s] */
 export const DEFAULT_GUST = 20;
@@ -17,7 +17,8 @@ export const DEFAULT_GUST = 20;
 const MOST_POSTS = 1000;
 
 type BriefResult =
-  { readonly ok: true; readonly brief: FrameBrief } | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly ok: true; readonly brief: FrameBrief }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
  * Reads a canopy's or screen's `frame`, or says why it cannot be built. Where it names no tube, the cheapest that

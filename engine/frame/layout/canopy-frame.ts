@@ -1,14 +1,14 @@
 /** The frame of a canopy: a flat or sloped grid of rails, a post under every joint, square bays. */
 import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop, Plan } from '../../plan/types.ts';
+import type { SunkDepth } from '../strength/footings.ts';
 import { bracedBothWays, bracesFor, isCrosswise } from './canopy-braces.ts';
 import { clothsOf, standingOf } from './canopy-cloths.ts';
 import { canopyNodes } from './canopy-grid.ts';
 import type { CanopyNodes } from './canopy-grid.ts';
-import type { FrameBrief, FrameJoint, FrameModel, FramePost, FrameRail, FrameTube } from './model.ts';
 import { slantCut, tenthsOf } from './fittings.ts';
+import type { FrameBrief, FrameJoint, FrameModel, FramePost, FrameRail, FrameTube } from './model.ts';
 import { postShares } from './post-shares.ts';
-import type { SunkDepth } from '../strength/footings.ts';
 
 /** Square joints take a slope up to this in their sockets' play. [°] */
 const PLAY_DEG = 5;

@@ -1,11 +1,11 @@
+import { riseOf } from '../../plan/defaults.ts';
+import { degreesOf } from '../../plan/geometry/angles.ts';
+import { canopyCorners } from '../../plan/geometry/cloth-shapes.ts';
 /** The grid that a canopy's frame stands on: how many bays, where each joint is, and which posts cannot stand. */
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Plan, PlanPoint } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';
 import { whatStandsAt } from './surroundings.ts';
-import { degreesOf } from '../../plan/geometry/angles.ts';
-import { canopyCorners } from '../../plan/geometry/cloth-shapes.ts';
 
 export interface CanopyGrid {
   /** Bays along the width and along the length. */

@@ -1,11 +1,11 @@
+import { spaceDistance, type SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
-import { canopyFrame } from './canopy-frame.ts';
+import { ON_FEET } from '../strength/footings.ts';
 import { briefOf } from './brief.ts';
+import { canopyFrame } from './canopy-frame.ts';
 import type { FrameModel } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
-import { ON_FEET } from '../strength/footings.ts';
 import type { DimensionKind, FrameDrawing } from './types.ts';
-import { spaceDistance, type SpacePoint } from '../../plan/geometry/vectors.ts';
 
 /**
  * The frame as lines with dimensions, for a page to draw from any side; `null` when it cannot be built as it stands.

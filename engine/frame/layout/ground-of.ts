@@ -1,9 +1,9 @@
+import { isCloth } from '../../plan/cloth.ts';
+import { drawnAnywhere } from '../../plan/options.ts';
 /** What the posts of a yard stand in. */
 import type { Plan } from '../../plan/types.ts';
 import { GROUND_KINDS } from '../strength/grounds.ts';
 import type { GroundKind } from '../strength/types.ts';
-import { isCloth } from '../../plan/cloth.ts';
-import { drawnAnywhere } from '../../plan/options.ts';
 
 /** What frames are priced for where nobody has said it, and the yard is not drawn as paved: the usual garden. */
 const USUAL_GROUND: GroundKind = 'garden';

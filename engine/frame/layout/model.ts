@@ -3,8 +3,8 @@ import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import type { TubeSection } from '../strength/tube.ts';
-import type { ClothForm, ClothPlace, JointKind, TubeKind } from './types.ts';
 import type { AnchorKind, GroundKind } from '../strength/types.ts';
+import type { ClothForm, ClothPlace, JointKind, TubeKind } from './types.ts';
 
 export interface FramePost {
   readonly id: string;

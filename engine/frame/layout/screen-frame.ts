@@ -1,12 +1,12 @@
+import { bottomOf } from '../../plan/defaults.ts';
+import { degreesOf } from '../../plan/geometry/angles.ts';
 /** The frame of a screen: posts along its path, a rail along the top and one along the foot of the cloth. */
 import { cleanPath, distance, isClosed } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { bottomOf } from '../../plan/defaults.ts';
 import type { PlanPoint, Screen } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';
 import { slantCut } from './fittings.ts';
 import type { FrameBrief, FrameCloth, FrameJoint, FrameModel, FramePost, FrameTube } from './model.ts';
-import { degreesOf } from '../../plan/geometry/angles.ts';
 
 /** A corner of the path straighter than this is taken as straight, squarer than this from 90° as square. [°] */
 const STRAIGHT_DEG = 5;

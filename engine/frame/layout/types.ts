@@ -109,7 +109,14 @@ export interface AsBuiltField {
 
 /** What a length of the drawing measures: whole sides, between posts next to each other, or from the ground up. */
 export type DimensionKind =
-  'width' | 'length' | 'diagonal' | 'bay' | 'bay crosswise' | 'bay lengthwise' | 'height' | 'height in front';
+  | 'width'
+  | 'length'
+  | 'diagonal'
+  | 'bay'
+  | 'bay crosswise'
+  | 'bay lengthwise'
+  | 'height'
+  | 'height in front';
 
 /**
  * Lines of the frame in its own axes: x along the width, y along the length, z up; the back left post's foot is the

@@ -8,8 +8,8 @@ import type { Fitting } from '../layout/types.ts';
 import type { AnchorPlan } from '../strength/types.ts';
 import { clothLines } from './cloth-lines.ts';
 import { goodsLines } from './goods.ts';
-import { cents, line } from './line.ts';
 import { jointPrice } from './joint-price.ts';
+import { cents, line } from './line.ts';
 import { currencyOf } from './prices.ts';
 import type { ClothPlan, Cost, CostItem } from './types.ts';
 

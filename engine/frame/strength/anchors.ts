@@ -1,3 +1,4 @@
+import { spaceDistance } from '../../plan/geometry/vectors.ts';
 /** What holds each post down, by the ground it stands in. */
 import type { Units } from '../../plan/units/units.ts';
 import { postsOnGround } from '../layout/model.ts';
@@ -14,11 +15,10 @@ import {
 } from './anchor-words.ts';
 import { bagsFor, HOLE, holeFor, kindOfPost } from './footings.ts';
 import type { SoilKind } from './footings.ts';
-import { liftOfPush } from './side-push.ts';
 import { isFloor } from './grounds.ts';
+import { liftOfPush } from './side-push.ts';
 import type { AnchorKind, AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
 import { BALLAST_FACTOR, GRAVITY, upliftForce } from './wind.ts';
-import { spaceDistance } from '../../plan/geometry/vectors.ts';
 
 /** A can, a slab of 60 × 60 × 5 cm, a sandbag. [kg] */
 const WATER_CAN = 25;

@@ -2,9 +2,9 @@
 import { tallestPost } from '../layout/model.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { asFlagpole } from './beam.ts';
+import { TAKE_DOWN_GUST } from './storm-words.ts';
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
-import { TAKE_DOWN_GUST } from './storm-words.ts';
 import { bearingGust, bracedStress, LEAN_ON_POST, spansOf } from './wind-plan.ts';
 
 /** Whether a post whose top nothing holds bends for good when somebody leans on it. */

@@ -2,12 +2,12 @@
  * What the wind does to this frame: uplift and side push by gust, what the tube bears, and when the cloth comes off.
  */
 import type { Units } from '../../plan/units/units.ts';
+import { postsOnGround, tallestPost } from '../layout/model.ts';
+import type { FrameModel, FrameRail } from '../layout/model.ts';
+import { windWording } from '../work/cautions.ts';
 import { allowableLineLoad, asFlagpole, columnStrength, SAGS_BELOW, underPointLoad, underUniformLoad } from './beam.ts';
 import type { BeamState } from './beam.ts';
 import { signsOfGust } from './beaufort.ts';
-import { windWording } from '../work/cautions.ts';
-import { postsOnGround, tallestPost } from '../layout/model.ts';
-import type { FrameModel, FrameRail } from '../layout/model.ts';
 import { strongestPush } from './side-push.ts';
 import { stormWords, TAKE_DOWN_GUST, takeDownWords } from './storm-words.ts';
 import { STEEL } from './tube.ts';

@@ -1,9 +1,9 @@
 /** The steps with the cloth: sewing, hanging, and tightening what has given. */
 import type { Units } from '../../plan/units/units.ts';
 import type { GoodsId } from '../shop/goods.ts';
+import { hangWords, RETIGHTEN, sewWords } from './step-words.ts';
 import { linesOf, needsLadder, step } from './step.ts';
 import type { StepInput } from './step.ts';
-import { hangWords, RETIGHTEN, sewWords } from './step-words.ts';
 import type { Step } from './types.ts';
 
 export function clothSteps(input: StepInput, units: Units): Step[] {

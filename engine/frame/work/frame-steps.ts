@@ -4,8 +4,6 @@ import type { CutPlan } from '../cuts/types.ts';
 import type { JointKind } from '../layout/types.ts';
 import type { Cost } from '../shop/types.ts';
 import { castFirst, holdDownSteps } from './anchor-steps.ts';
-import { linesOf, needsLadder, step } from './step.ts';
-import type { Bought, StepInput } from './step.ts';
 import {
   braceWords,
   cutWords,
@@ -18,6 +16,8 @@ import {
   waitWords,
   wallWords,
 } from './step-words.ts';
+import { linesOf, needsLadder, step } from './step.ts';
+import type { Bought, StepInput } from './step.ts';
 import type { Step } from './types.ts';
 
 /** Into which bottom rails and posts go together. */

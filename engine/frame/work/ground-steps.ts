@@ -1,10 +1,10 @@
 /** The steps on the ground: leave, probing, setting out, holes. */
 import type { Units } from '../../plan/units/units.ts';
-import { foundationSteps } from './anchor-steps.ts';
 import { isFloor } from '../strength/grounds.ts';
+import { foundationSteps } from './anchor-steps.ts';
+import { ASK, probeWords, setOutWords, unknownGroundWords } from './step-words.ts';
 import { linesOf, step } from './step.ts';
 import type { StepInput } from './step.ts';
-import { ASK, probeWords, setOutWords, unknownGroundWords } from './step-words.ts';
 import type { Step } from './types.ts';
 
 export function groundSteps(input: StepInput, units: Units): Step[] {

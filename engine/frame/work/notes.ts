@@ -1,5 +1,6 @@
 /** What to mind about a frame before anything else is read, worst first. */
 import { riseOf } from '../../plan/defaults.ts';
+import { footprintOf } from '../../plan/geometry/cloth-shapes.ts';
 import { openRing, pointInRing, distanceToEdge } from '../../plan/geometry/shapes.ts';
 import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
@@ -17,9 +18,9 @@ import { usualTubes } from '../shop/stock.ts';
 import { MOST_ANCHORS } from '../strength/anchors.ts';
 import { asFlagpole } from '../strength/beam.ts';
 import { needsBraces } from '../strength/checks.ts';
+import { TAKE_DOWN_GUST } from '../strength/storm-words.ts';
 import { sectionOf, STEEL } from '../strength/tube.ts';
 import type { PostStrength } from '../strength/types.ts';
-import { TAKE_DOWN_GUST } from '../strength/storm-words.ts';
 import { bearingGust, LEAN_ON_POST, postGust } from '../strength/wind-plan.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
 import {
@@ -31,7 +32,6 @@ import {
   tallPostNote,
   tooHeavyNote,
 } from './note-words.ts';
-import { footprintOf } from '../../plan/geometry/cloth-shapes.ts';
 
 /** A frame hangs from a wall that stands this near to its back edge. [m] */
 const WALL_REACH = 0.3;

@@ -2,8 +2,8 @@
 import { formatCut, formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { CutPlan } from '../cuts/types.ts';
-import { formatAbout, formatMark, formatSlight, formatTape } from '../layout/lengths.ts';
 import { isCrosswise } from '../layout/canopy-braces.ts';
+import { formatAbout, formatMark, formatSlight, formatTape } from '../layout/lengths.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { UNDER_POST } from '../strength/footings.ts';
 import type { StepInput } from './step.ts';

@@ -16,7 +16,17 @@ export interface Tool {
 
 /** What somebody is about to do, so that the right cautions stand beside it. */
 export type RiskyTask =
-  'build' | 'dig' | 'concrete' | 'climb' | 'cut' | 'wind' | 'heat' | 'cloth' | 'drape' | 'spray' | 'winter';
+  | 'build'
+  | 'dig'
+  | 'concrete'
+  | 'climb'
+  | 'cut'
+  | 'wind'
+  | 'heat'
+  | 'cloth'
+  | 'drape'
+  | 'spray'
+  | 'winter';
 
 export interface Caution {
   readonly id: string;

@@ -3,8 +3,8 @@ import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { HeatDay } from './heat-day.ts';
-import type { LeafDay } from './leaf-day.ts';
 import { judgeLeaf, newJudgement } from './judge.ts';
+import type { LeafDay } from './leaf-day.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** Scorch doses of one row's leaf at many points of a yard. */

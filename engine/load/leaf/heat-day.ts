@@ -1,21 +1,21 @@
 import type { Passes } from '../../cast/passes.ts';
 import type { PointCaster } from '../../cast/points/point-caster.ts';
 import { elevationOf } from '../../plan/defaults.ts';
+import { radiansOf } from '../../plan/geometry/angles.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { Plan, Shelter } from '../../plan/types.ts';
-import { shelterOf } from '../../scene/shelter.ts';
 import { faceColours } from '../../scene/faces/face.ts';
+import { shelterOf } from '../../scene/shelter.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { heatDays, type Period, type SampleDay, type SampleTable, samplesOf } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { airPressure, saturationVapour } from './leaf-balance.ts';
-import { type Leaves, leavesOf } from './leaf-day.ts';
-import { hoursBefore } from './hour-before.ts';
-import type { LeafMoment } from './receives.ts';
 import { sunCaster } from '../light/kept-caster.ts';
 import { passesOf } from '../light/passes-of.ts';
 import type { Outcome } from '../types.ts';
-import { radiansOf } from '../../plan/geometry/angles.ts';
+import { hoursBefore } from './hour-before.ts';
+import { airPressure, saturationVapour } from './leaf-balance.ts';
+import { type Leaves, leavesOf } from './leaf-day.ts';
+import type { LeafMoment } from './receives.ts';
 
 /**
  * Wind at a leaf over wind above the yard, by the yard's shelter: the orders of FAO-56 eq. 47 and of shelter behind

@@ -1,9 +1,9 @@
 import { isDark } from '../../cast/passes.ts';
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 import type { Scene } from '../../scene/solids.ts';
 import type { SampleTable } from '../../sun/samples.ts';
 import { FRUIT_SKY_PART } from './leaf.ts';
 import type { HourBefore, LeafMoment } from './receives.ts';
-import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
 /**
  * The hour before each sample of one day. In the open the beam comes whole above the skyline and not at all below it,

@@ -1,6 +1,6 @@
 import type { PlantRow } from '../../plan/types.ts';
-import { fruitStillness, fruitTemperature, temperatureOf, type Watering } from './leaf.ts';
 import { LEAF_ABSORPTANCE } from './leaf-balance.ts';
+import { fruitStillness, fruitTemperature, temperatureOf, type Watering } from './leaf.ts';
 import { absorbed, type Incoming, incomingAt, type LeafMoment, mostAbsorbed } from './receives.ts';
 import { CLOSED, OPEN, type Surroundings } from './surroundings.ts';
 

@@ -3,8 +3,8 @@ import type { PlantRow } from '../../plan/types.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import type { HeatDay } from './heat-day.ts';
-import type { LeafDay } from './leaf-day.ts';
 import { BURNS_FROM, type HeatVerdict, heatVerdict, type HotRun, hotRuns, judgeLeaf, SHADED_SHARE } from './judge.ts';
+import type { LeafDay } from './leaf-day.ts';
 import { surroundingsAt } from './surroundings-at.ts';
 import type { Surroundings } from './surroundings.ts';
 

@@ -5,8 +5,8 @@
 import { DEFAULTS, fruitWidthOf } from '../../plan/defaults.ts';
 import type { PlantRow, Shelter } from '../../plan/types.ts';
 import { type HeatDay, LEAF_WIND_SHARE, LEAST_LEAF_WIND } from './heat-day.ts';
-import { fruitStillness, STOMATA, stomataTemperature, surfaceTemperature, type Watering } from './leaf.ts';
 import { blackBody, LEAF_ABSORPTANCE } from './leaf-balance.ts';
+import { fruitStillness, STOMATA, stomataTemperature, surfaceTemperature, type Watering } from './leaf.ts';
 import { absorbed, incomingAt, type LeafMoment } from './receives.ts';
 import type { Surroundings, WallGlow } from './surroundings.ts';
 

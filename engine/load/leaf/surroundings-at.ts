@@ -1,10 +1,10 @@
-import { skyViewGrid } from '../../cast/sky.ts';
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
+import { skyViewGrid } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
+import { cellPoint } from '../light/grid-of.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import { groundRise } from './ground.ts';
-import { cellPoint } from '../light/grid-of.ts';
 import type { HeatDay } from './heat-day.ts';
 import type { Surroundings } from './surroundings.ts';
 

@@ -1,10 +1,10 @@
 import { castGrid } from '../../cast/grids/cast-grid.ts';
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { skyViewGrid } from '../../cast/sky.ts';
-import { nineOf } from './nine.ts';
 import { type Cells, type Nine, QUANTITIES, type Quantity } from '../types.ts';
-import { CHANNELS, type Channel } from './weights.ts';
 import { dayInState, type Yard } from '../yard.ts';
+import { nineOf } from './nine.ts';
+import { CHANNELS, type Channel } from './weights.ts';
 
 /**
  * The nine quantities of every cell of a grid.

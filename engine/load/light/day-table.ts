@@ -1,10 +1,10 @@
 import type { CivilDate, MonthDay, Plan } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
+import { dateOfDay } from '../../sun/days/season.ts';
+import { civilDay, localIso } from '../../sun/days/zone.ts';
 import { sunPosition } from '../../sun/position.ts';
 import { samplesOf, type SampleTable } from '../../sun/samples.ts';
-import { dateOfDay } from '../../sun/days/season.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { civilDay, localIso } from '../../sun/days/zone.ts';
 import type { Outcome } from '../types.ts';
 import { weightsOf } from './weights.ts';
 

@@ -1,9 +1,9 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
+import { cellCount } from '../../plan/file/limits.ts';
 import { boundsOf, openRing, pointInRing, strictlyInRing } from '../../plan/geometry/shapes.ts';
+import { pathStripes } from '../../plan/geometry/stripes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { cellCount } from '../../plan/file/limits.ts';
-import { pathStripes } from '../../plan/geometry/stripes.ts';
 
 /** Used where nobody says otherwise. [m] */
 export const GRID_DEFAULTS = { cell: 0.25, height: 0.5 } as const;

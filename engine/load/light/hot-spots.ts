@@ -1,15 +1,15 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
+import { compassWord } from '../../plan/compass.ts';
+import { radiansOf, degreesOf } from '../../plan/geometry/angles.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import { formatArea, formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
-import { cellCenter } from './grid-of.ts';
-import { compassWord } from '../../plan/compass.ts';
-import { gradeOf, GRADE_WORDS } from './nine.ts';
 import type { Cells, HotSpot, Stretch } from '../types.ts';
+import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
 import type { Yard } from '../yard.ts';
-import { radiansOf, degreesOf } from '../../plan/geometry/angles.ts';
+import { cellCenter } from './grid-of.ts';
+import { gradeOf, GRADE_WORDS } from './nine.ts';
 
 /** Grades from this on make a hot spot. */
 const HOT_GRADE = 4;

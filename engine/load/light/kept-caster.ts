@@ -1,11 +1,11 @@
 import { directionsOf, type Passes } from '../../cast/passes.ts';
 import type { PointCaster } from '../../cast/points/point-caster.ts';
 import { createRememberingCaster, type RememberingCaster } from '../../cast/points/remembering-caster.ts';
+import { skyPasses } from '../../cast/sky.ts';
 import { Kept } from '../../plan/kept.ts';
 import { sceneLike, stateIn } from '../../scene/scene-of.ts';
 import type { Scene } from '../../scene/solids.ts';
 import type { SampleTable } from '../../sun/samples.ts';
-import { skyPasses } from '../../cast/sky.ts';
 import { passesOf } from './passes-of.ts';
 
 const known = new Kept<RememberingCaster>();

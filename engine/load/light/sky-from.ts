@@ -1,14 +1,14 @@
-import { castRay } from '../../cast/points/ray.ts';
 import { type Silhouette, silhouettesOf, skylineSilhouette } from '../../cast/drawn/silhouettes.ts';
+import { castRay } from '../../cast/points/ray.ts';
+import { dayOfMonth } from '../../plan/dates.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { MonthDay, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
-import { type Period, samplesOf } from '../../sun/samples.ts';
 import { seasonMonths } from '../../sun/days/season.ts';
 import { localIso } from '../../sun/days/zone.ts';
+import { type Period, samplesOf } from '../../sun/samples.ts';
 import type { Outcome } from '../types.ts';
 import { weightsOf } from './weights.ts';
-import { dayOfMonth } from '../../plan/dates.ts';
 
 /** The sun at one moment of a path. */
 export interface PathStep {

@@ -2,14 +2,14 @@ import { castRay } from '../../cast/points/ray.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { stateOf } from '../../scene/build.ts';
+import { localIso } from '../../sun/days/zone.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { localIso } from '../../sun/days/zone.ts';
+import type { Nine, Outcome, SpotDayResult, SpotResult, SpotSeasonResult, SpotStep } from '../types.ts';
+import { nineAt, skyViewsAt, type Yard, yardOf } from '../yard.ts';
 import { GRID_DEFAULTS } from './grid-of.ts';
 import { insideOf } from './inside-of.ts';
 import { nineFromShares } from './nine.ts';
-import type { Nine, Outcome, SpotDayResult, SpotResult, SpotSeasonResult, SpotStep } from '../types.ts';
-import { nineAt, skyViewsAt, type Yard, yardOf } from '../yard.ts';
 
 export interface SpotRequest {
   /** The season where nothing is said. */

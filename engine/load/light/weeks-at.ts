@@ -1,13 +1,13 @@
 import { createPointCaster } from '../../cast/points/point-caster.ts';
 import type { CivilDate, Plan, PlanPoint } from '../../plan/types.ts';
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
+import { localIso } from '../../sun/days/zone.ts';
 import { samplesOf } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { localIso } from '../../sun/days/zone.ts';
-import { hotLeafHours, type HotLeafHours } from '../verdict/hot-leaf-hours.ts';
 import type { Outcome } from '../types.ts';
+import { hotLeafHours, type HotLeafHours } from '../verdict/hot-leaf-hours.ts';
 import { weightsOf } from './weights.ts';
-import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
 export interface WeeksRequest {
   /** [m] */

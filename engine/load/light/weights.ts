@@ -1,8 +1,8 @@
+import { radiansOf } from '../../plan/geometry/angles.ts';
 import { stateOf } from '../../scene/build.ts';
 import type { Scene } from '../../scene/solids.ts';
 import type { SampleTable } from '../../sun/samples.ts';
 import { meanWithinUnit, normalShare } from './normal.ts';
-import { radiansOf } from '../../plan/geometry/angles.ts';
 
 /**
  * The sun shines where the beam on a surface facing it is above this (World Meteorological Organization, sunshine

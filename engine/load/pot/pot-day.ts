@@ -1,8 +1,8 @@
 /** A plan's pot on the heatwave day: the light on its eight sides, the air and the wind it stands in. */
 import { potOf } from '../../plan/defaults.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
-import { airSunrise, airTemperature } from '../../sun/sky/air.ts';
 import { dayOfYear } from '../../sun/days/calendar.ts';
+import { airSunrise, airTemperature } from '../../sun/sky/air.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { GROUND_ALBEDO } from '../leaf/receives.ts';
 import { surroundingsAt } from '../leaf/surroundings-at.ts';

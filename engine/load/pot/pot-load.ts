@@ -1,5 +1,7 @@
 import { Kept } from '../../plan/kept.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
+import { clockNear } from '../../sun/days/zone.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { facingCaster } from '../light/kept-caster.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
@@ -9,8 +11,6 @@ import type { Yard } from '../yard.ts';
 import { firstHelp } from './helps.ts';
 import { type StandingPot, standingPot } from './pot-day.ts';
 import { rootSpread, rootZone, type RootZone } from './root-zone.ts';
-import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
-import { clockNear } from '../../sun/days/zone.ts';
 
 /** What a pot's wall gets in the yard's period, and how warm its roots get on the heatwave day. */
 export function potLoad(yard: Yard, heat: HeatDay, plant: Plant): PotLoad {

@@ -1,9 +1,9 @@
 import { agreeingWith } from '../../plan/agreement.ts';
+import { compassWord } from '../../plan/compass.ts';
 import { formatClock } from '../../plan/units/clock.ts';
 import { formatTemperature, formatTemperatureDifference, formatPlusMinus } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { RootHelpId, Roots } from '../types.ts';
-import { compassWord } from '../../plan/compass.ts';
 import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';
 
 /** Each help as one would say it to do. */

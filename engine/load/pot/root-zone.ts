@@ -1,3 +1,4 @@
+import { DEGREE } from '../../plan/geometry/angles.ts';
 /**
  * How warm the roots in a pot get, whether they stand it, and what helps. Held against measured pots: a lone bare pot
  * in full sun and pots among others under their plants, 13 of 14 values inside the spread.
@@ -5,7 +6,6 @@
 import type { RootVerdict } from '../types.ts';
 import { BEARINGS } from '../verdict/plant-points.ts';
 import { AIR_GAP, type Pot, type PotDay, settledDay } from './pot-heat.ts';
-import { DEGREE } from '../../plan/geometry/angles.ts';
 
 /** What a pot's wall looks like to the sun; a wrapped one is taken to be wrapped in white. */
 export type PotColour = 'white' | 'light' | 'terracotta' | 'dark' | 'wrapped';

@@ -1,11 +1,11 @@
 import { hullOf } from '../../plan/geometry/hull.ts';
 import { pointInRing } from '../../plan/geometry/shapes.ts';
+import { cross, dot, plus, type SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import { clothCosine, slantShare } from '../../scene/cloth-sheet.ts';
 import type { Crown, Solid } from '../../scene/solids.ts';
 import { pointOn, seenAt } from './beam-frame.ts';
 import type { BeamFrame, Seen } from './beam-frame.ts';
-import { cross, dot, plus, type SpacePoint } from '../../plan/geometry/vectors.ts';
 
 /** Where a beam runs inside a body, as depths towards the sun. [m] */
 type Stretch = readonly [from: number, to: number];

@@ -1,5 +1,5 @@
-import { planDirection } from '../../scene/direction.ts';
 import { dot, type SpacePoint } from '../../plan/geometry/vectors.ts';
+import { planDirection } from '../../scene/direction.ts';
 
 /** A point as the sun sees it: metres to the right, and metres up across the beam. */
 export type Seen = readonly [right: number, up: number];

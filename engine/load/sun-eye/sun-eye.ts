@@ -3,13 +3,13 @@ import { type Bounds, boundsOf, openRing } from '../../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import type { Crown, Occluder, Solid, Stand } from '../../scene/solids.ts';
+import { JOIN } from '../../scene/ties.ts';
 import { skylineAltitude } from '../../sun/sky/skyline.ts';
 import { plantPoints } from '../verdict/plant-points.ts';
 import { bodiesOf } from './beam-bodies.ts';
 import type { Body, Face } from './beam-bodies.ts';
 import { beamFrame, seenAt } from './beam-frame.ts';
 import type { BeamFrame, Seen } from './beam-frame.ts';
-import { JOIN } from '../../scene/ties.ts';
 
 /** How a thing is drawn. */
 type PaintKind = 'built' | 'tree' | 'cloth' | 'pot' | 'plant' | 'bed';

@@ -4,11 +4,11 @@ import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { Bed, Plan, PlantRow } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
-import { cellReader } from '../light/cells.ts';
-import { cellCenter, cellPoint, gridOf, maskOf, windowOf } from '../light/grid-of.ts';
 import { createDoser } from '../leaf/doses.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { surroundingsOfCells, surroundingsOn } from '../leaf/surroundings-at.ts';
+import { cellReader } from '../light/cells.ts';
+import { cellCenter, cellPoint, gridOf, maskOf, windowOf } from '../light/grid-of.ts';
 import { meanNine } from '../light/nine.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import type { Nine } from '../types.ts';
@@ -21,7 +21,8 @@ const MOST_CELLS = 20_000;
 
 /** The places where a bed is judged: cells of a grid, or one point where it has none. */
 export type BedPlaces =
-  { readonly grid: GridSpec; readonly indices: readonly number[] } | { readonly point: SpacePoint };
+  | { readonly grid: GridSpec; readonly indices: readonly number[] }
+  | { readonly point: SpacePoint };
 
 /** A bed's cells at its plants' height, those without a value left out; its centroid where none is left. */
 export function bedPlaces(plan: Plan, bed: Bed): BedPlaces {

@@ -1,7 +1,7 @@
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 import { clockOf } from '../../sun/days/zone.ts';
 import type { SampleTable } from '../../sun/samples.ts';
 import type { Stretch } from '../types.ts';
-import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
 /** From the start of one sample's step to the end of another's. */
 export function stretchOf(samples: SampleTable, first: number, last: number, timeZone: string): Stretch {

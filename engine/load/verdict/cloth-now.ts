@@ -1,9 +1,9 @@
 /** Cloth that hangs over or beside a plant already: what more of it would help, said in a clause. */
 import { isCloth } from '../../plan/cloth.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 import type { ClothNow } from '../types.ts';
 import type { CameBy } from './came-by.ts';
-import { formatShare } from '../../plan/units/shown.ts';
 
 /** Cloth that hangs there and lets the sun through, or in under it; `null`: the sun comes otherwise. */
 export function clothNow(plan: Plan, came: CameBy | null): ClothNow | null {

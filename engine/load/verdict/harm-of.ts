@@ -1,5 +1,6 @@
 import { worthOf } from '../../plan/defaults.ts';
 import { Kept } from '../../plan/kept.ts';
+import { meanOf } from '../../plan/mean.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import { sceneOf } from '../../scene/scene-of.ts';
 import type { Scene } from '../../scene/solids.ts';
@@ -13,7 +14,6 @@ import { bedPlaces, bedScorches } from './bed-load.ts';
 import { limitOf } from './limit.ts';
 import { type PlantPoints, plantPoints } from './plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from './planted.ts';
-import { meanOf } from '../../plan/mean.ts';
 
 /** Harm below this is rounding: none. [K·h/day] */
 export const NO_HARM = 1e-6;

@@ -1,5 +1,6 @@
 import type { Plan } from '../../plan/types.ts';
 import { sceneOf } from '../../scene/scene-of.ts';
+import { clockOf } from '../../sun/days/zone.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { heatDaysOf } from '../leaf/heat-day.ts';
 import { litPoint } from '../leaf/scorch.ts';
@@ -8,7 +9,6 @@ import type { Outcome } from '../types.ts';
 import { limitOf } from './limit.ts';
 import { plantPoints } from './plant-points.ts';
 import { plantFeatures, rowOf } from './planted.ts';
-import { clockOf } from '../../sun/days/zone.ts';
 
 /** An hour counts when the leaf is over its limit for this much of it. [h] */
 const LEAST_OVER = 0.25;

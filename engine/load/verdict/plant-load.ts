@@ -1,31 +1,31 @@
-import { sunUp } from '../../sun/sun-up.ts';
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Bed, Plant, PlantRow, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { nineOfBed } from './bed-load.ts';
-import { cameByWords } from './came-by.ts';
-import { stretchOf } from './clock.ts';
+import { clockOf } from '../../sun/days/zone.ts';
+import { sunUp } from '../../sun/sun-up.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
-import { lightClassOf } from '../light/light-class.ts';
-import { type Evidence, evidenceOf, verdictIf } from './evidence.ts';
-import type { Judged } from './judged.ts';
-import type { Limit } from './limit.ts';
-import { nameOf } from '../../plan/names.ts';
-import { GRADE_WORDS, meanNine } from '../light/nine.ts';
-import { plantPoints } from './plant-points.ts';
-import { type PlantFeature, rowOf } from './planted.ts';
 import type { Watering } from '../leaf/leaf.ts';
 import { spreadOn } from '../leaf/spread.ts';
-import { clothNow } from './cloth-now.ts';
-import { sentenceOf, unnamedSentence } from './sentence.ts';
-import { sunCame } from './sun-came.ts';
+import { lightClassOf } from '../light/light-class.ts';
+import { GRADE_WORDS, meanNine } from '../light/nine.ts';
 import { potLoad } from '../pot/pot-load.ts';
 import { rootWords } from '../pot/pot-words.ts';
 import type { LeafHeat, PlantLoad, SideLoad } from '../types.ts';
-import { worstOf } from './verdict.ts';
 import { nineAt, type Yard } from '../yard.ts';
+import { nineOfBed } from './bed-load.ts';
+import { cameByWords } from './came-by.ts';
+import { stretchOf } from './clock.ts';
+import { clothNow } from './cloth-now.ts';
+import { type Evidence, evidenceOf, verdictIf } from './evidence.ts';
+import type { Judged } from './judged.ts';
+import type { Limit } from './limit.ts';
+import { plantPoints } from './plant-points.ts';
+import { type PlantFeature, rowOf } from './planted.ts';
+import { sentenceOf, unnamedSentence } from './sentence.ts';
+import { sunCame } from './sun-came.ts';
+import { worstOf } from './verdict.ts';
 import { wallHeats } from './wall-heat.ts';
-import { clockOf } from '../../sun/days/zone.ts';
 
 /**
  * What one plant, planted tree or bed gets in a period, and the verdict on it from the heatwave day.

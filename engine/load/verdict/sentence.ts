@@ -1,8 +1,6 @@
 import { agreeingWith } from '../../plan/agreement.ts';
-import { clothClause } from './cloth-now.ts';
-import { isCoolCrop, sowCool } from './cool-season.ts';
-import { isSmallFruit } from '../leaf/spread.ts';
-import { leastLight } from '../light/light-class.ts';
+import { compassWord } from '../../plan/compass.ts';
+import { capital } from '../../plan/list-words.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import { formatStretch } from '../../plan/units/clock.ts';
 import {
@@ -13,10 +11,12 @@ import {
   formatShare,
 } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import type { Limit } from './limit.ts';
-import { compassWord } from '../../plan/compass.ts';
-import { capital } from '../../plan/list-words.ts';
+import { isSmallFruit } from '../leaf/spread.ts';
+import { leastLight } from '../light/light-class.ts';
 import type { ClothNow, LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
+import { clothClause } from './cloth-now.ts';
+import { isCoolCrop, sowCool } from './cool-season.ts';
+import type { Limit } from './limit.ts';
 
 /** All that a verdict is told from. */
 export interface Findings {

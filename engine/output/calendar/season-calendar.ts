@@ -3,8 +3,8 @@ import { RISKS } from '../../advice/year/season/risks.ts';
 import type { SeasonEvent, SeasonResult } from '../../advice/year/season/types.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
 import type { Plan } from '../../plan/types.ts';
-import { type CalendarEvent, icalendar } from './icalendar.ts';
 import { oneLine } from '../text/plain-text.ts';
+import { type CalendarEvent, icalendar } from './icalendar.ts';
 
 /** Evenings before on which a calendar reminds: cloth takes a dry, calm day to hang, heat a look at the forecast. */
 const REMINDS: Readonly<Partial<Record<SeasonEvent['kind'], number>>> = { 'cloth-up': 3, heat: 1 };

@@ -1,24 +1,24 @@
+import type { Advice } from '../../advice/year/advice.ts';
+import { yearEntries } from '../../advice/year/season/entries.ts';
 /**
  * The report as one page that needs nothing else: no script, no picture from elsewhere, every text of a person's as
  * text.
  */
 import { dateWords } from '../../advice/year/words.ts';
-import type { Advice } from '../../advice/year/advice.ts';
-import { yearEntries } from '../../advice/year/season/entries.ts';
-import { compassWord } from '../../plan/compass.ts';
-import { nameOf } from '../../plan/names.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
+import { compassWord } from '../../plan/compass.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
+import { nameOf } from '../../plan/names.ts';
 import { formatHeatLimit, formatLength, formatTemperature } from '../../plan/units/shown.ts';
 import { plantLetter } from '../map/heat-map.ts';
+import { escaped, htmlTable, list, paragraph, section } from '../sheet/markup.ts';
 import { oneLine } from '../text/plain-text.ts';
 import { basisWords, eachOnce, waterAdvice, waterTable } from '../text/season-text.ts';
-import { escaped, htmlTable, list, paragraph, section } from '../sheet/markup.ts';
 import { optionsSection } from './options.ts';
 import { gradeKey, planPicture } from './plan.ts';
+import { sectionPicture } from './section.ts';
 import { STYLE } from './style.ts';
 import type { Report } from './types.ts';
-import { sectionPicture } from './section.ts';
 
 /** Worst first. */
 const VERDICT_ORDER: readonly (Verdict | null)[] = [

@@ -2,8 +2,10 @@
 import { GRADE_WORDS } from '../../load/light/nine.ts';
 import type { LoadResult } from '../../load/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
+import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 import { boundsOf, openRing } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
+import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { planDirection } from '../../scene/direction.ts';
@@ -13,8 +15,6 @@ import { plantLetter } from '../map/heat-map.ts';
 import { escaped } from '../sheet/markup.ts';
 import { scaleFor } from '../sheet/to-scale.ts';
 import { coordinate, label, pathThrough, svgPicture } from './svg.ts';
-import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
-import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 
 /** The longer side of the yard, and the room round it. [drawing units] */
 const LONG_SIDE = 1000;

@@ -3,18 +3,18 @@ import { type Section, sectionOf } from '../../advice/sight/section.ts';
 import { seasonOf } from '../../advice/year/season/season.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
 import { loadOf } from '../../load/load-of.ts';
-import { minutesOf } from '../../plan/units/clock.ts';
 import type { Outcome } from '../../load/types.ts';
+import { isCloth } from '../../plan/cloth.ts';
+import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 import { pointInRing, distanceToEdge } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Plant } from '../../plan/types.ts';
+import { minutesOf } from '../../plan/units/clock.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { periodDays } from '../../sun/days/period-days.ts';
 import { isRough, type Weather } from '../../sun/weather/weather.ts';
 import { oneLine } from '../text/plain-text.ts';
 import type { Tried } from './options.ts';
 import type { Report, ReportRequest, ReportSection } from './types.ts';
-import { isCloth } from '../../plan/cloth.ts';
-import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 
 /** Share of the work that the map is. */
 const MAP_SHARE = 0.4;

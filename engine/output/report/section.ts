@@ -1,8 +1,8 @@
+import type { Section, SectionPoint } from '../../advice/sight/section.ts';
 /** A cut through a canopy and a plant, towards the low sun that slips under: heights true, to scale on paper. */
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { scaleFor } from '../sheet/to-scale.ts';
-import type { Section, SectionPoint } from '../../advice/sight/section.ts';
 import { coordinate, label, pathThrough, svgPicture } from './svg.ts';
 
 const PER_METRE = 100;

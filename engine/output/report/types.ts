@@ -4,10 +4,10 @@ import type { SeasonResult } from '../../advice/year/season/types.ts';
 import type { Caution } from '../../frame/work/types.ts';
 import type { LoadResult } from '../../load/types.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
-import type { Tried } from './options.ts';
-import type { Period } from '../../sun/samples.ts';
 import type { Units } from '../../plan/units/units.ts';
+import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
+import type { Tried } from './options.ts';
 
 export interface ReportRequest {
   readonly units: Units;

@@ -1,11 +1,11 @@
+import type { CutTube } from '../../frame/cuts/types.ts';
 /**
  * The frame from above and from the side, and the cut list as bars, as SVG in black only. All sizes inside are drawn to
  * scale.
  */
 import { formatTape } from '../../frame/layout/lengths.ts';
-import type { BuildSheet } from '../../frame/types.ts';
-import type { CutTube } from '../../frame/cuts/types.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
+import type { BuildSheet } from '../../frame/types.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';

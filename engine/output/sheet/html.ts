@@ -1,11 +1,11 @@
 /** The build sheet for paper: one section after the other, drawings to scale, every line to be ticked off. */
 import type { BuildSheet } from '../../frame/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { settingOutDrawing } from './setting-out-drawing.ts';
 import { cutDrawing, measureMe, planDrawing, sideDrawing } from './drawing.ts';
 import { htmlTable, list, paragraph, section } from './markup.ts';
 import type { SheetPart } from './part.ts';
 import { sheetSections } from './sections.ts';
+import { settingOutDrawing } from './setting-out-drawing.ts';
 
 /** A fragment of sections without styles; `SHEET_STYLE` goes with it. Whatever a person typed is text in it. */
 export function sheetHtml(sheet: BuildSheet, units: Units): string {

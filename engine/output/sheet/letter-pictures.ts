@@ -1,8 +1,8 @@
 import { type SightCut, sightCuts } from '../../advice/sight/sight-cut.ts';
 import type { Outcome } from '../../load/types.ts';
-import { unitsOf } from '../../plan/units/units.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Plan } from '../../plan/types.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { planPicture } from '../report/plan.ts';
 
 export interface LetterPictures {

@@ -3,10 +3,10 @@
  * for paper.
  */
 import { formatAbout, formatMark, formatTape, formatThin } from '../../frame/layout/lengths.ts';
-import type { BuildSheet } from '../../frame/types.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
+import type { BuildSheet } from '../../frame/types.ts';
 import { formatCut, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { checklist, list, section, sentence, type SheetSection, table } from './part.ts';

@@ -1,10 +1,10 @@
+import { formatForce, formatSlight } from '../../frame/layout/lengths.ts';
 /** Of the build sheet: what the tube bears, what the wind does, and what holds the frame down. */
 import { groundPlace } from '../../frame/strength/grounds.ts';
-import { formatForce, formatSlight } from '../../frame/layout/lengths.ts';
 import { STEEL } from '../../frame/strength/tube.ts';
-import type { BuildSheet } from '../../frame/types.ts';
 import { LEAN_ON_POST, LEAN_ON_RAIL } from '../../frame/strength/wind-plan.ts';
 import { holesFactor } from '../../frame/strength/wind.ts';
+import type { BuildSheet } from '../../frame/types.ts';
 import { formatArea, formatCut, formatMass, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { list, section, sentence, type SheetSection, table } from './part.ts';

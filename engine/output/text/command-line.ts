@@ -2,9 +2,9 @@ import { readCivilDate, readMonthDay } from '../../plan/typed-day.ts';
 import type { Problem } from '../../plan/types.ts';
 import { parseLength, parseNumber } from '../../plan/units/typed.ts';
 import type { Period } from '../../sun/samples.ts';
-import { nearestWord } from './nearest-word.ts';
 import { ALWAYS, COMMON_OPTIONS } from '../verbs/options.ts';
 import type { OptionSpec, OptionValue, OptionValues, Verb } from '../verbs/verb.ts';
+import { nearestWord } from './nearest-word.ts';
 
 /** What a person typed, understood; or every reason why not. */
 export type Command =

@@ -1,6 +1,6 @@
+import type { OptionSpec, Verb } from '../verbs/verb.ts';
 import { optionsOf } from './command-line.ts';
 import { table } from './plain-text.ts';
-import type { OptionSpec, Verb } from '../verbs/verb.ts';
 
 const MARGIN = '  ';
 const CALL = 'npm run --silent cli --';

@@ -1,13 +1,13 @@
-/** The year's advice for people to read on a terminal. */
-import { litresWords } from '../../advice/year/water/litres-words.ts';
+import { seasonHeadline } from '../../advice/words/year-headlines.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import type { SeasonResult } from '../../advice/year/season/types.ts';
-import { seasonHeadline } from '../../advice/words/year-headlines.ts';
+/** The year's advice for people to read on a terminal. */
+import { litresWords } from '../../advice/year/water/litres-words.ts';
 import { dateWords } from '../../advice/year/words.ts';
+import { monthWord } from '../../plan/dates.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { monthWord } from '../../plan/dates.ts';
 import { table, wrapped } from './plain-text.ts';
 
 /** A page is no wider than this, however wide the terminal. [characters] */

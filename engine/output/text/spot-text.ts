@@ -1,11 +1,11 @@
-import { sunUp } from '../../sun/sun-up.ts';
-import { dayWords } from '../../plan/dates.ts';
 import type { PathStep, SkyPicture } from '../../load/light/sky-from.ts';
 import type { SpotWeek } from '../../load/light/weeks-at.ts';
+import { dayWords } from '../../plan/dates.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { sunUp } from '../../sun/sun-up.ts';
 import { table } from './plain-text.ts';
 
 /** Below this share of an hour hot sun is not named in a week's line. */

@@ -1,15 +1,15 @@
-import { heatwaveUp } from '../../sun/sun-up.ts';
 import { compareOptions } from '../../advice/compare/compare.ts';
 import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare/types.ts';
 import { darkAnyway, effectCell, servedWords } from '../../advice/compare/words.ts';
-import { hoursWords } from '../../frame/work/work-words.ts';
 import { sideWords } from '../../advice/why/side.ts';
 import { groundOf } from '../../frame/layout/ground-of.ts';
 import { groundPlace } from '../../frame/strength/grounds.ts';
+import { hoursWords } from '../../frame/work/work-words.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatArea, formatPerArea, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { heatwaveUp } from '../../sun/sun-up.ts';
 import { isRough } from '../../sun/weather/weather.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planWithOptionsLeft, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';

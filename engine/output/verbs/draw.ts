@@ -1,11 +1,11 @@
 import { sheetOf } from '../../frame/sheet.ts';
+import type { BuildSheet } from '../../frame/types.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { frameDxf } from '../drawing/frame-dxf.ts';
 import { yardDxf } from '../drawing/yard-dxf.ts';
 import { planPicture } from '../report/plan.ts';
 import { planDrawing, sideDrawing } from '../sheet/drawing.ts';
 import { settingOutDrawing } from '../sheet/setting-out-drawing.ts';
-import type { BuildSheet } from '../../frame/types.ts';
-import type { Units } from '../../plan/units/units.ts';
 import type { Verb } from './verb.ts';
 import { featureGiven, planOf, textGiven } from './verb.ts';
 

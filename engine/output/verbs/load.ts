@@ -1,14 +1,14 @@
+import { heatHeadline } from '../../advice/words/yard-headlines.ts';
 import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
 import { loadOf } from '../../load/load-of.ts';
-import { heatHeadline } from '../../advice/words/yard-headlines.ts';
 import type { LoadResult } from '../../load/types.ts';
 import { worstFirst } from '../../load/verdict/worst-first.ts';
-import { isRough } from '../../sun/weather/weather.ts';
+import { monthWord } from '../../plan/dates.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
-import { monthWord } from '../../plan/dates.ts';
 import type { Period } from '../../sun/samples.ts';
+import { isRough } from '../../sun/weather/weather.ts';
 import { loadCsv } from '../map/csv.ts';
 import { loadGeoJson } from '../map/geo-json.ts';
 import { heatMap, heatMapKey, plantLetter } from '../map/heat-map.ts';

@@ -1,16 +1,16 @@
-import { heatwaveUp } from '../../sun/sun-up.ts';
-import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
+import { placeOf } from '../../advice/place/place.ts';
 import { potNamed, potThere } from '../../advice/place/pot-there.ts';
-import { winterWarning } from '../../advice/place/winter.ts';
-import { wayParts } from '../../advice/place/way.ts';
-import { rootsBriefly } from '../../advice/place/words.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
+import { wayParts } from '../../advice/place/way.ts';
+import { winterWarning } from '../../advice/place/winter.ts';
+import { rootsBriefly } from '../../advice/place/words.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { heatwaveUp } from '../../sun/sun-up.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import {
   featureGiven,

@@ -1,10 +1,10 @@
 import { sheetOf } from '../../frame/sheet.ts';
-import { sheetText } from '../sheet/text.ts';
+import { isCloth } from '../../plan/cloth.ts';
 import { withOptions } from '../../plan/options.ts';
 import type { Plan } from '../../plan/types.ts';
+import { sheetText } from '../sheet/text.ts';
 import type { Verb } from './verb.ts';
 import { featureGiven, planOf } from './verb.ts';
-import { isCloth } from '../../plan/cloth.ts';
 
 export const sheet: Verb = {
   name: 'sheet',

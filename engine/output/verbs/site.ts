@@ -1,10 +1,10 @@
 import { cheaperFirst } from '../../advice/cheaper-first/cheaper-first.ts';
+import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
 import { moreForms } from '../../advice/site/more-forms.ts';
 import { siteOf } from '../../advice/site/site.ts';
 import type { ClothSize, SiteRequest } from '../../advice/site/types.ts';
-import { plantFeatures } from '../../load/verdict/planted.ts';
-import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
 import { ROD_MEETS } from '../../frame/strength/grounds.ts';
+import { plantFeatures } from '../../load/verdict/planted.ts';
 import { changeFeature, featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { parseLength, parseNumber } from '../../plan/units/typed.ts';

@@ -9,9 +9,9 @@ import {
   slopeFromPole,
   slopeFromTime,
 } from '../../survey/height/height.ts';
-import { defaultPm } from '../../survey/known-by.ts';
 import { heightFromTilt } from '../../survey/height/tilt.ts';
 import { heightByCourses } from '../../survey/height/wall-height.ts';
+import { defaultPm } from '../../survey/known-by.ts';
 import { PLACE_OPTIONS, placeOf } from './survey-place.ts';
 import { numberGiven, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 

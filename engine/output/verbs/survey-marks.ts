@@ -1,6 +1,6 @@
-import { dateWords } from '../../advice/year/words.ts';
 import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { formatClock } from '../../plan/units/clock.ts';

@@ -1,6 +1,7 @@
 import { dayWords } from '../../plan/dates.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import type { PlanPoint } from '../../plan/types.ts';
+import { dateIn } from '../../sun/days/calendar.ts';
 import type { Finding } from '../../survey/estimate.ts';
 import {
   CLOCK_MINUTES,
@@ -14,7 +15,6 @@ import { northTimes, windowWords } from '../../survey/north/times.ts';
 import { northTogether } from '../../survey/north/together.ts';
 import { northCheckLine } from '../../survey/place/place.ts';
 import { type Place } from '../../survey/place/sun-at.ts';
-import { dateIn } from '../../sun/days/calendar.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
 import {
   numberGiven,

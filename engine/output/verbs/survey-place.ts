@@ -1,12 +1,12 @@
 import { elevationOf } from '../../plan/defaults.ts';
 import type { Problem } from '../../plan/types.ts';
-import { parseCoordinates } from '../../survey/place/coordinates.ts';
+import { isTimeZone } from '../../sun/days/zone.ts';
 import { declinationAt } from '../../survey/north/declination.ts';
+import { parseCoordinates } from '../../survey/place/coordinates.ts';
 import { ELEVATION_NOTE, placeCheckLine, placeNotes } from '../../survey/place/place.ts';
 import { nearestTown, type Town, townMeant, townWords } from '../../survey/place/places.ts';
 import type { Place } from '../../survey/place/sun-at.ts';
 import { zoneAt } from '../../survey/place/zone-at.ts';
-import { isTimeZone } from '../../sun/days/zone.ts';
 import { wrapped } from '../text/plain-text.ts';
 import {
   numberGiven,

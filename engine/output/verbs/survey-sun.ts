@@ -1,12 +1,12 @@
+import { dayWords, monthWord } from '../../plan/dates.ts';
 import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
 import { formatClock } from '../../plan/units/clock.ts';
 import { formatLength, formatTemperature, formatShare } from '../../plan/units/shown.ts';
-import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
+import { dateIn } from '../../sun/days/calendar.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
+import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { askedMonth } from '../../survey/climate/known-temperatures.ts';
 import { shadowTable } from '../../survey/height/shadow-table.ts';
-import { dayWords, monthWord } from '../../plan/dates.ts';
-import { dateIn } from '../../sun/days/calendar.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
 import { numberGiven, refuseOption, textGiven, type Verb, type VerbResult } from './verb.ts';

@@ -1,15 +1,15 @@
-import { sunUp } from '../../sun/sun-up.ts';
 import { type NextStep, nextStepOf } from '../../advice/why/next-step.ts';
-import { dateWords } from '../../advice/year/words.ts';
-import { whyBurnt } from '../../advice/why/why.ts';
 import { RIVAL_IDS, type RivalId } from '../../advice/why/rivals.ts';
 import { parseSide, sideWords } from '../../advice/why/side.ts';
 import { DAMAGE_PARTS, type DamagePart, type RankedSide, type WhyResult } from '../../advice/why/types.ts';
+import { whyBurnt } from '../../advice/why/why.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { dateOfDay } from '../../sun/days/season.ts';
+import { sunUp } from '../../sun/sun-up.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { featureGiven, planOf, refuseOption, textGiven, textsGiven, type Verb, type VerbResult } from './verb.ts';
 

@@ -1,10 +1,10 @@
 /** Points, paths and outlines of the file, and what is said of those that enclose nothing or cross themselves. */
 import { DEFAULTS } from '../defaults.ts';
 import { LIMITS, cellCount } from '../file/limits.ts';
+import { toMillimetre } from '../geometry/rounding.ts';
 import { boundsOf, cleanPath, distance, onOneLine, openRing } from '../geometry/shapes.ts';
 import { selfMeeting } from '../geometry/turf.ts';
 import type { LineForm, OutlineForm, PathForm } from '../schema/form.ts';
-import { toMillimetre } from '../geometry/rounding.ts';
 import { show } from '../schema/say.ts';
 import type { PlanPoint } from '../types.ts';
 import type { Spot } from './spot.ts';

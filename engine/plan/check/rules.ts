@@ -1,12 +1,12 @@
+import { monthWord, monthsOfSeason } from '../dates.ts';
 /** How the keys of a thing go together. A rule sees what is right in it, and speaks of no key that is wrong. */
 import { bottomOf, potOf, riseOf } from '../defaults.ts';
-import { monthWord, monthsOfSeason } from '../dates.ts';
+import { toMillimetre } from '../geometry/rounding.ts';
 import { cleanPath, distance } from '../geometry/shapes.ts';
 import { FEATURE, LEAST_BUILT } from '../schema/feature.ts';
 import type { Json, Keys } from '../schema/form.ts';
 import type { SoundKeys } from '../schema/held.ts';
 import { JOURNAL_ENTRY, PLAN, STOCK_TUBE, THIS_YEAR } from '../schema/plan.ts';
-import { toMillimetre } from '../geometry/rounding.ts';
 import { CLIMATE_MONTH, SEASON } from '../schema/site.ts';
 import { checkReferences } from './references.ts';
 import type { It, Tell } from './spot.ts';

@@ -1,6 +1,6 @@
+import type { Plan } from '../types.ts';
 import { courtyard } from './courtyard.ts';
 import { lane } from './lane.ts';
-import type { Plan } from '../types.ts';
 
 /** The yards that come with the project, the first one the default. Places, people and measures are invented. */
 export const DEMO_NAMES = ['courtyard', 'lane'] as const;

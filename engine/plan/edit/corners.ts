@@ -1,6 +1,6 @@
+import type { Plan, PlanPoint } from '../types.ts';
 /** Edits of the corners of a path, an outline, or the boundary. Indices count the points as they stand in the file. */
 import { mapFeature } from './edit-feature.ts';
-import type { Plan, PlanPoint } from '../types.ts';
 
 /** Whose corners: a thing's by its id, or the site's boundary. */
 export type CornersOf = { readonly feature: string } | 'boundary';

@@ -1,8 +1,8 @@
+import type { Problem } from '../types.ts';
 /** The bytes of a file as JSON that is safe to hold: nothing in it can stall, crash or trick what comes after. */
 import { firstFault } from './json-fault.ts';
 import { LIMITS } from './limits.ts';
 import { pointerOf } from './pointer.ts';
-import type { Problem } from '../types.ts';
 
 /** Present wherever the engine runs; the language's own library does not list it. */
 declare const TextDecoder: new (encoding: string, options: { fatal: boolean }) => { decode(bytes: Uint8Array): string };

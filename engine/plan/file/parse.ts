@@ -1,9 +1,9 @@
 import { isPlan, planErrors, shortened } from '../check/check.ts';
+import { sanityWalk } from '../sanity-walk.ts';
+import type { Plan, Problem, SetAside } from '../types.ts';
 import { decodeJson } from './decode.ts';
 import { withBarePictures } from './picture/bare-picture.ts';
 import { planText } from './serialize.ts';
-import { sanityWalk } from '../sanity-walk.ts';
-import type { Plan, Problem, SetAside } from '../types.ts';
 import { upgradePlan } from './upgrade.ts';
 
 /** A plan that was read, or every reason why it could not be. */
@@ -11,7 +11,8 @@ export type ParsedPlan = { ok: true; plan: Plan; warnings: Problem[] } | { ok: f
 
 /** A plan of which broken parts were set aside, or every reason why it could not be opened even so. */
 export type SalvagedPlan =
-  { ok: true; plan: Plan; warnings: Problem[]; problems: Problem[] } | { ok: false; problems: Problem[] };
+  | { ok: true; plan: Plan; warnings: Problem[]; problems: Problem[] }
+  | { ok: false; problems: Problem[] };
 
 /**
  * Reads a plan file: decodes it, brings it to this version and checks everything. What a camera noted in the picture to

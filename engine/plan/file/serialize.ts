@@ -1,5 +1,5 @@
-import { LIMITS } from './limits.ts';
 import type { Plan } from '../types.ts';
+import { LIMITS } from './limits.ts';
 
 /**
  * A plan as the text of its file: JSON, two spaces a level, points and short lists of numbers on one line, a line break

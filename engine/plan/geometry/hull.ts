@@ -1,5 +1,5 @@
-import { sideOf } from './shapes.ts';
 import type { PlanPoint } from '../types.ts';
+import { sideOf } from './shapes.ts';
 
 /**
  * The convex hull of points, counter-clockwise (Andrew's monotone chain). Ours, not Turf's: a hull for every shadow at

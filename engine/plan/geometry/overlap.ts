@@ -1,5 +1,5 @@
-import { openRing } from './shapes.ts';
 import type { PlanPoint } from '../types.ts';
+import { openRing } from './shapes.ts';
 
 interface Edge {
   readonly low: PlanPoint;

@@ -1,6 +1,6 @@
+import type { PlanPoint } from '../types.ts';
 /** The ground that walls, hedges and eaves stand on or cover, as rectangles. */
 import { cleanPath } from './shapes.ts';
-import type { PlanPoint } from '../types.ts';
 
 /**
  * A rectangle about the segment a–b.

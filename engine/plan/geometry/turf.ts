@@ -5,8 +5,8 @@
  */
 import { polygon } from '@turf/helpers';
 import { kinks } from '@turf/kinks';
-import { openRing, sideOf } from './shapes.ts';
 import type { PlanPoint } from '../types.ts';
+import { openRing, sideOf } from './shapes.ts';
 
 /**
  * Where an outline meets itself, `null` if it is simple: edges that cross or touch, corners visited twice, an edge that

@@ -25,7 +25,15 @@ export interface NumberForm {
 /** Texts, and those that follow a pattern. */
 export interface TextForm {
   readonly form:
-    'text' | 'id' | 'month-day' | 'season-day' | 'civil-date' | 'clock-time' | 'planted' | 'zone' | 'image';
+    | 'text'
+    | 'id'
+    | 'month-day'
+    | 'season-day'
+    | 'civil-date'
+    | 'clock-time'
+    | 'planted'
+    | 'zone'
+    | 'image';
 }
 
 interface PlainForm {

@@ -1,10 +1,10 @@
 import { monthWord } from '../../plan/dates.ts';
 import { offsetOf } from '../../plan/defaults.ts';
 import type { CivilDate, MonthDay, Problem } from '../../plan/types.ts';
-import { dateIn, datesBetween, monthOfDate, yearOf } from './calendar.ts';
 import { monthClimate } from '../climate.ts';
-import type { Weather } from '../weather/weather.ts';
 import type { Setting } from '../setting.ts';
+import type { Weather } from '../weather/weather.ts';
+import { dateIn, datesBetween, monthOfDate, yearOf } from './calendar.ts';
 
 export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: Problem[] };
 

@@ -1,6 +1,6 @@
 import type { CivilDate, ClockTime } from '../../plan/types.ts';
-import { daysAfter, utcIso, utcMidnight } from './calendar.ts';
 import { MS_PER_DAY, MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
+import { daysAfter, utcIso, utcMidnight } from './calendar.ts';
 
 /** A civil day in elapsed time: 23, 24.5 or 25 hours long where the clocks change. */
 export interface CivilDay {

@@ -1,7 +1,7 @@
+import { radiansOf } from '../../plan/geometry/angles.ts';
+import { SOLAR_CONSTANT } from '../sun-constants.ts';
 import { pressureRatio, relativeAirMass } from './air-mass.ts';
 import { ineichenPerez, type SkyIrradiance } from './ineichen-perez.ts';
-import { SOLAR_CONSTANT } from '../sun-constants.ts';
-import { radiansOf } from '../../plan/geometry/angles.ts';
 
 export type { SkyIrradiance } from './ineichen-perez.ts';
 

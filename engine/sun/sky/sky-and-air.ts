@@ -1,13 +1,13 @@
 import { elevationOf, offsetOf } from '../../plan/defaults.ts';
-import { airSunrise, airTemperature } from './air.ts';
+import { radiansOf } from '../../plan/geometry/angles.ts';
 import { dayOfYear } from '../days/calendar.ts';
-import { clearSky } from './clear-sky.ts';
 import type { PeriodDay } from '../days/period-days.ts';
 import type { SunPosition } from '../position.ts';
+import type { Setting } from '../setting.ts';
 import { SOLAR_CONSTANT } from '../sun-constants.ts';
 import { hourFinder, weatherExtremes, type Weather } from '../weather/weather.ts';
-import type { Setting } from '../setting.ts';
-import { radiansOf } from '../../plan/geometry/angles.ts';
+import { airSunrise, airTemperature } from './air.ts';
+import { clearSky } from './clear-sky.ts';
 
 /** The sky and air of samples, one value a sample in each. */
 export interface SkyAndAirColumns {

@@ -1,4 +1,5 @@
 import type { Problem } from '../../plan/types.ts';
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 import { midnightAt } from '../days/calendar.ts';
 import { sunPosition } from '../position.ts';
 import { readHeader } from './epw-header.ts';
@@ -6,7 +7,6 @@ import { EpwError, fail, HEADER_LINES, linesOf } from './epw-lines.ts';
 import { COLUMNS, readRows } from './epw-rows.ts';
 import { bridgeGaps } from './gaps.ts';
 import { HOURS_PER_YEAR, weatherMonths, type Weather, type WeatherPlace } from './weather.ts';
-import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
 /** A year by the hour takes 1.7 MB; a file several times that is something else. [bytes] */
 export const EPW_MOST_BYTES = 20_000_000;

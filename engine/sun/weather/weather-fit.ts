@@ -1,7 +1,7 @@
 import { elevationOf } from '../../plan/defaults.ts';
+import { DEGREE } from '../../plan/geometry/angles.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import type { Weather } from './weather.ts';
-import { DEGREE } from '../../plan/geometry/angles.ts';
 
 const EARTH_RADIUS_KM = 6371;
 const KM_PER_MILE = 1.609344;

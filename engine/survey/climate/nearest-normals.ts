@@ -1,5 +1,5 @@
-import type { ClimateMonth } from '../../plan/types.ts';
 import { listWords } from '../../plan/list-words.ts';
+import type { ClimateMonth } from '../../plan/types.ts';
 import { formatTemperatureDifference } from '../../plan/units/shown.ts';
 import { type Finding, found, refused } from '../estimate.ts';
 import {

@@ -2,6 +2,7 @@ import type { Climate } from '../../plan/types.ts';
 import { type Finding, found } from '../estimate.ts';
 import type { Spot } from './blend-normals.ts';
 import type { ClimateType } from './climate-types.ts';
+import { type KnownTemperatures } from './known-temperatures.ts';
 import { nearestNormals, type NormalsFound } from './nearest-normals.ts';
 import {
   climateTypeOf,
@@ -12,7 +13,6 @@ import {
   shiftWords,
   withKnownTemperatures,
 } from './rough-climate.ts';
-import { type KnownTemperatures } from './known-temperatures.ts';
 
 /** Where a climate is asked for, what the person knows of it, and the type to take instead of the towns near by. */
 export interface ClimateAsked extends Spot {

@@ -1,7 +1,7 @@
-import type { Climate, ClimateMonth } from '../../plan/types.ts';
-import { CLIMATE_TYPES, type ClimateType } from './climate-types.ts';
-import { type Finding, found, refused } from '../estimate.ts';
 import { monthWord } from '../../plan/dates.ts';
+import type { Climate, ClimateMonth } from '../../plan/types.ts';
+import { type Finding, found, refused } from '../estimate.ts';
+import { CLIMATE_TYPES, type ClimateType } from './climate-types.ts';
 import { askedMonth, type KnownTemperatures } from './known-temperatures.ts';
 
 /** Air from which an hour of sun counts as hot where nothing else is said. [°C] Our choice. */

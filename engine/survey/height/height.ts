@@ -1,11 +1,11 @@
+import { DEGREE } from '../../plan/geometry/angles.ts';
 import type { ClockTime } from '../../plan/types.ts';
-import { turnBetween } from '../north/bearing.ts';
-import { type Crown, rimTip, topFromTip } from './crown-shadow.ts';
 import { type Estimate, type Finding, found, refused, spreadOf } from '../estimate.ts';
+import { turnBetween } from '../north/bearing.ts';
 import { CLOCK_MINUTES } from '../north/north.ts';
 import { LOWEST_SUN } from '../north/times.ts';
 import { type Place, sunAt } from '../place/sun-at.ts';
-import { DEGREE } from '../../plan/geometry/angles.ts';
+import { type Crown, rimTip, topFromTip } from './crown-shadow.ts';
 
 /** Above this a shadow is so short that its blurred edge hides the answer. [°] */
 const HIGHEST_SUN_FOR_HEIGHT = 80;

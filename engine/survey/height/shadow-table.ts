@@ -1,10 +1,10 @@
+import { radiansOf } from '../../plan/geometry/angles.ts';
 import type { CivilDate } from '../../plan/types.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { civilDay, clockNear } from '../../sun/days/zone.ts';
 import { wrapBearing } from '../north/bearing.ts';
 import { LOWEST_SUN } from '../north/times.ts';
 import { type Place, sunAtMs } from '../place/sun-at.ts';
-import { radiansOf } from '../../plan/geometry/angles.ts';
-import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** Where and how long the shadow of an upright stick falls at one minute. */
 export interface StickShadow {

@@ -1,5 +1,5 @@
-import { type Estimate, type Finding, found, refused, spreadOf } from '../estimate.ts';
 import { DEGREE } from '../../plan/geometry/angles.ts';
+import { type Estimate, type Finding, found, refused, spreadOf } from '../estimate.ts';
 
 /** A phone or a protractor sighted along its edge, held by hand. Our choice. [°] */
 const SIGHTED_PM = 1;

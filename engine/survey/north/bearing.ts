@@ -1,5 +1,5 @@
-import type { PlanPoint } from '../../plan/types.ts';
 import { headingOf } from '../../plan/geometry/angles.ts';
+import type { PlanPoint } from '../../plan/types.ts';
 
 export { compassWord as bearingWord } from '../../plan/compass.ts';
 

@@ -1,7 +1,7 @@
 import type { CivilDate } from '../../plan/types.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { civilDay, clockNear } from '../../sun/days/zone.ts';
 import { type Place, type SunAt, sunAtMs } from '../place/sun-at.ts';
-import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** Sun heights between which a shadow tells north. [°] Lower the shadow is too long and dim, higher too short. */
 export const LOWEST_SUN = 5;

@@ -1,6 +1,6 @@
 import { dayWords } from '../../plan/dates.ts';
-import { sunEvents } from '../../sun/position.ts';
 import { instantOf, clockNear } from '../../sun/days/zone.ts';
+import { sunEvents } from '../../sun/position.ts';
 import { bearingWord, sheetWord } from '../north/bearing.ts';
 import { type Place, sunAtMs } from './sun-at.ts';
 

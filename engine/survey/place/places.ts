@@ -1,5 +1,5 @@
-import file from './places.json' with { type: 'json' };
 import { DEGREE } from '../../plan/geometry/angles.ts';
+import file from './places.json' with { type: 'json' };
 
 /** A town of the built-in list. */
 export interface Town {

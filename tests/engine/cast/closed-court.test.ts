@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { castGrid } from '../../../engine/cast/grids/cast-grid.ts';
-import { castRay } from '../../../engine/cast/points/ray.ts';
-import { createPointCaster } from '../../../engine/cast/points/point-caster.ts';
 import type { Passes } from '../../../engine/cast/passes.ts';
+import { createPointCaster } from '../../../engine/cast/points/point-caster.ts';
+import { castRay } from '../../../engine/cast/points/ray.ts';
 import type { Feature, PlanPoint } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
 import { emptyPlan, randomFrom } from './random-plans.ts';

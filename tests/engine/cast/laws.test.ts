@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { castGrid } from '../../../engine/cast/grids/cast-grid.ts';
 import type { Passes } from '../../../engine/cast/passes.ts';
 import { castRay } from '../../../engine/cast/points/ray.ts';
-import { buildScene, stateOf } from '../../../engine/scene/build.ts';
 import type { Feature, Plan } from '../../../engine/plan/types.ts';
+import { buildScene, stateOf } from '../../../engine/scene/build.ts';
 import { mirroredPlan, turnedPlan, turnedPoint } from './plans-moved.ts';
 import { emptyPlan, randomPlan } from './random-plans.ts';
 

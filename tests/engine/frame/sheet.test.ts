@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { riseOf, turnOf } from '../../../engine/plan/defaults.ts';
-import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../engine/frame/work/cautions.ts';
-import { packWords } from '../../../engine/frame/shop/line.ts';
-import { sectionOf } from '../../../engine/frame/strength/tube.ts';
 import { tenthsOf } from '../../../engine/frame/layout/fittings.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
+import { packWords } from '../../../engine/frame/shop/line.ts';
+import { sectionOf } from '../../../engine/frame/strength/tube.ts';
+import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../engine/frame/work/cautions.ts';
+import { riseOf, turnOf } from '../../../engine/plan/defaults.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import { withOptions } from '../../../engine/plan/options.ts';
+import { canopyCorners } from '../../../engine/plan/geometry/cloth-shapes.ts';
 import { distance } from '../../../engine/plan/geometry/shapes.ts';
+import { withOptions } from '../../../engine/plan/options.ts';
 import type { Canopy, Screen } from '../../../engine/plan/types.ts';
 import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
-import { canopyCorners } from '../../../engine/plan/geometry/cloth-shapes.ts';
 
 const SEED = 5150;
 const RUNS = { seed: SEED, numRuns: 30 };

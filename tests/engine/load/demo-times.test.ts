@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { createPointCaster } from '../../../engine/cast/points/point-caster.ts';
 import { passesOf } from '../../../engine/load/light/passes-of.ts';
-import { plantPoints } from '../../../engine/load/verdict/plant-points.ts';
 import type { PlantSide } from '../../../engine/load/types.ts';
+import { plantPoints } from '../../../engine/load/verdict/plant-points.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import { withOptions } from '../../../engine/plan/options.ts';
 import type { SpacePoint } from '../../../engine/plan/geometry/vectors.ts';
+import { withOptions } from '../../../engine/plan/options.ts';
 import type { Plan } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
-import { samplesOf } from '../../../engine/sun/samples.ts';
 import { clockOf } from '../../../engine/sun/days/zone.ts';
+import { samplesOf } from '../../../engine/sun/samples.ts';
 
 /**
  * Clock times at which the sun reaches and leaves places of the demo yards, worked out by a calculation apart from this

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { loadOf } from '../../../engine/load/load-of.ts';
-import { spotOf } from '../../../engine/load/light/spot-of.ts';
 import { cellCenter } from '../../../engine/load/light/grid-of.ts';
+import { spotOf } from '../../../engine/load/light/spot-of.ts';
+import { loadOf } from '../../../engine/load/load-of.ts';
 import { QUANTITIES, type Quantity } from '../../../engine/load/types.ts';
 import type { Feature } from '../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from './yard-plan.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { castRay } from '../../../engine/cast/points/ray.ts';
-import { plantLoadsOf } from '../../../engine/load/load-of.ts';
-import { plantPoints, potPoints } from '../../../engine/load/verdict/plant-points.ts';
 import { spotOf } from '../../../engine/load/light/spot-of.ts';
+import { plantLoadsOf } from '../../../engine/load/load-of.ts';
 import type { PlantLoad } from '../../../engine/load/types.ts';
+import { plantPoints, potPoints } from '../../../engine/load/verdict/plant-points.ts';
 import type { Bed, Canopy, Feature, Plan, Plant, Tree } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
 import { samplesOf } from '../../../engine/sun/samples.ts';

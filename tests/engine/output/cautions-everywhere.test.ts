@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { tomorrowOf } from '../../../engine/advice/year/tomorrow/tomorrow.ts';
-import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { verbsFor } from '../../../engine/output/verbs/index.ts';
-import { cautionsMissing, risksTold } from '../../risky-words.ts';
+import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { runLine } from '../../command-line.ts';
+import { cautionsMissing, risksTold } from '../../risky-words.ts';
 
 const LINES = [
   ...(await verbsFor([])).flatMap(({ examples }) => examples),

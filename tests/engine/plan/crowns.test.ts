@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { checkPlan } from '../../../engine/plan/check/check.ts';
 import { doubtInputs } from '../../../engine/advice/doubt/inputs.ts';
+import { checkPlan } from '../../../engine/plan/check/check.ts';
 import {
   CROWN_KINDS,
   CROWN_SOURCES,

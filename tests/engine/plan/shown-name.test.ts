@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { nameOf } from '../../../engine/plan/names.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
+import { nameOf } from '../../../engine/plan/names.ts';
 import { shownName } from '../../../engine/plan/shown-name.ts';
 
 test('an everyday name is shown as it was given', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { buildScene, stateOf } from '../../../engine/scene/build.ts';
 import type { Feature } from '../../../engine/plan/types.ts';
+import { buildScene, stateOf } from '../../../engine/scene/build.ts';
 import { emptyPlan } from '../cast/random-plans.ts';
 
 describe('buildScene', () => {

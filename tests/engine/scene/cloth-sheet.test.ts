@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { planDirection } from '../../../engine/scene/direction.ts';
 import { lidMeets, clothMeets } from '../../../engine/scene/cloth-sheet.ts';
+import { planDirection } from '../../../engine/scene/direction.ts';
 import type { Lid, ClothSheet } from '../../../engine/scene/solids.ts';
 
 const upright: ClothSheet = { kind: 'cloth', corner: [-2, 1, 0.5], u: [4, 0, 0], v: [0, 0, 1.5], share: 0.4 };

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { isConvex, SEGMENT, unionOutline } from '../../../engine/scene/outline.ts';
-import { pathStripes } from '../../../engine/plan/geometry/stripes.ts';
 import { pointInRing } from '../../../engine/plan/geometry/shapes.ts';
+import { pathStripes } from '../../../engine/plan/geometry/stripes.ts';
 import type { PlanPoint } from '../../../engine/plan/types.ts';
+import { isConvex, SEGMENT, unionOutline } from '../../../engine/scene/outline.ts';
 import type { Ring } from '../../../engine/scene/solids.ts';
 import { randomFrom } from '../cast/random-plans.ts';
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { airSunrise, airTemperature } from '../../../engine/sun/sky/air.ts';
-import { clearSky } from '../../../engine/sun/sky/clear-sky.ts';
+import type { Plan } from '../../../engine/plan/types.ts';
 import { sunPosition } from '../../../engine/sun/position.ts';
 import { heatDays, samplesOf, type Period, type SampleTable } from '../../../engine/sun/samples.ts';
-import type { Plan } from '../../../engine/plan/types.ts';
+import { airSunrise, airTemperature } from '../../../engine/sun/sky/air.ts';
+import { clearSky } from '../../../engine/sun/sky/clear-sky.ts';
 import { months, planAt } from './plan-at.ts';
 
 function sample(plan: Plan, period: Period): SampleTable {

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { demoPlan } from '../../../engine/plan/demos/index.ts';
+import { civilDay, localIso } from '../../../engine/sun/days/zone.ts';
 import { sunPosition } from '../../../engine/sun/position.ts';
 import { sunTimes } from '../../../engine/sun/sun-times.ts';
 import { heatwaveUp, sunUp } from '../../../engine/sun/sun-up.ts';
-import { civilDay, localIso } from '../../../engine/sun/days/zone.ts';
-import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { planAt } from './plan-at.ts';
 
 describe('sunrise, noon and sunset of a civil day', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { FIELDS } from '../../../web/common/fields/feature-fields.ts';
-import { readField, showNumber } from '../../../web/common/fields/read-field.ts';
 import { usualDoubt } from '../../../web/common/fields/known-by.ts';
 import type { NumberField } from '../../../web/common/fields/number-field.ts';
+import { readField, showNumber } from '../../../web/common/fields/read-field.ts';
 
 const fieldOf = (kind: keyof typeof FIELDS, key: string): NumberField => FIELDS[kind].find((each) => each.key === key)!;
 const height = fieldOf('wall', 'height');

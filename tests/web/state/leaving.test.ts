@@ -7,8 +7,8 @@ import { addYard, openFromShelf } from '../../../web/state/shelf.ts';
 import { notice } from '../../../web/state/speech.ts';
 import { mapHeight, periodKind, quantity, selection, shownOptions } from '../../../web/state/view.ts';
 import { history, openYard, plan } from '../../../web/state/yard.ts';
-import { MemoryDatabase } from './memory-database.ts';
 import { turn } from '../turn.ts';
+import { MemoryDatabase } from './memory-database.ts';
 
 const DEMO = demoPlan('courtyard');
 const full = (operation: string): DOMException | null =>

@@ -1,8 +1,8 @@
-import { heat } from '../../state/results.ts';
-import { slipHeight, stage } from '../../state/view.ts';
-import { toolHint } from '../../state/speech.ts';
-import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
 import { Lazy, lazily } from '../../common/Lazy.tsx';
+import { heat } from '../../state/results.ts';
+import { toolHint } from '../../state/speech.ts';
+import { slipHeight, stage } from '../../state/view.ts';
+import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
 import { LiveRegion, Notices } from '../Notices/index.tsx';
 import { Slip } from '../Slip/index.tsx';
 import { StageTabs } from '../StageTabs/index.tsx';

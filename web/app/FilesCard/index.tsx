@@ -2,8 +2,10 @@ import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { DEMO_NAMES, demoPlan, shownName } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
-import { saveFile } from '../../state/files.ts';
+import { Lazy } from '../../common/Lazy.tsx';
+import { agoWords } from '../../common/words.ts';
 import { commitEdit } from '../../state/edit.ts';
+import { saveFile } from '../../state/files.ts';
 import { fileCopyIsOld, keepsForGood, saveState } from '../../state/saving.ts';
 import {
   addYard,
@@ -19,9 +21,7 @@ import {
 import type { GoodState, YardRecord } from '../../state/storage/yards.ts';
 import { UNDO_LETTERS, UNDO_STEPS } from '../../state/undo-cap.ts';
 import { openYard, plan } from '../../state/yard.ts';
-import { Lazy } from '../../common/Lazy.tsx';
 import { openAnyFile } from '../drop.ts';
-import { agoWords } from '../../common/words.ts';
 import { BrokenFileReport } from './BrokenFileReport.tsx';
 import { emptyYard } from './empty-yard.ts';
 import './style.css';

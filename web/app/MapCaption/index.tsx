@@ -4,6 +4,7 @@ import type { Period, PlanPoint } from '../../../engine/index.ts';
 import { SCALES, stretchesOf } from '../../charts/ramp.ts';
 import { valueAt } from '../../charts/value-at.ts';
 import { aim } from '../../map/drawing/in-hand.ts';
+import { paintedColour, standIn } from '../../map/laid-on/heat-on-map.ts';
 import { hatched, pointedAt, readMapAt } from '../../map/laid-on/overlays.ts';
 import { isGraded, mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/parts/quantity-words.ts';
 import { isStale } from '../../state/live.ts';
@@ -11,7 +12,6 @@ import { heat } from '../../state/results.ts';
 import { toolHint } from '../../state/speech.ts';
 import { monthDay, periodKind, pin, quantity } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { paintedColour, standIn } from '../../map/laid-on/heat-on-map.ts';
 import './style.css';
 
 /**

@@ -1,10 +1,10 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { saveFile } from '../../state/files.ts';
+import { saveState } from '../../state/saving.ts';
+import { copyYard, showNewest } from '../../state/shelf.ts';
 import { notice, spoken } from '../../state/speech.ts';
 import type { Notice } from '../../state/speech.ts';
-import { saveState } from '../../state/saving.ts';
-import { saveFile } from '../../state/files.ts';
-import { copyYard, showNewest } from '../../state/shelf.ts';
 import { openYard } from '../../state/yard.ts';
 import './style.css';
 

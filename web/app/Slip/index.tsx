@@ -1,11 +1,11 @@
-import { useEffect, useRef } from 'preact/hooks';
 import type { ComponentType } from 'preact';
-import { CARDS } from '../cards.ts';
+import { useEffect, useRef } from 'preact/hooks';
+import { Lazy } from '../../common/Lazy.tsx';
 import { cardNext, headline, nextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { aside, slipHeight, stage } from '../../state/view.ts';
+import { CARDS } from '../cards.ts';
 import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
-import { Lazy } from '../../common/Lazy.tsx';
 import { STAGE_NAMES } from '../stage-names.ts';
 import { ClimateNote } from './ClimateNote.tsx';
 import './style.css';

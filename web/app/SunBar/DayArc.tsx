@@ -1,11 +1,11 @@
 import type { DayTable } from '../../../engine/index.ts';
 import { arcPath, harmPath, runsOf, xOf, yOf } from '../../charts/day-arc.ts';
 import type { DayArcBox } from '../../charts/day-arc.ts';
+import { clockWords } from '../../common/words.ts';
 import { shownClock } from '../../state/clock.ts';
 import { minute, playing } from '../../state/view.ts';
-import { heightWords, whereWords } from './words.ts';
-import { clockWords } from '../../common/words.ts';
 import { Slider } from './Slider.tsx';
+import { heightWords, whereWords } from './words.ts';
 
 interface Props {
   readonly table: DayTable;

@@ -1,10 +1,10 @@
 import { dayWords, inYearlySpan, MONTHS, offsetOf } from '../../../engine/index.ts';
 import type { MonthDay } from '../../../engine/index.ts';
 import { HEAT_RAMP, colourOf } from '../../charts/ramp.ts';
+import { dateAt, placeOn, stripOf } from '../../common/strip-days.ts';
+import { shortDayWords } from '../../common/words.ts';
 import { periodKind } from '../../state/view.ts';
 import { shownPlan } from '../../state/yard.ts';
-import { shortDayWords } from '../../common/words.ts';
-import { dateAt, placeOn, stripOf } from '../../common/strip-days.ts';
 import { Slider } from './Slider.tsx';
 
 const HEIGHT = 30;

@@ -2,8 +2,8 @@ import { dayWords, readMonthDay } from '../../../engine/index.ts';
 import type { DayTable, MonthDay } from '../../../engine/index.ts';
 import { clockWords, readClock } from '../../common/words.ts';
 import { TextBox } from '../../panels/parts/boxes/TextBox.tsx';
-import { sunNow } from '../../state/results.ts';
 import { shownClock } from '../../state/clock.ts';
+import { sunNow } from '../../state/results.ts';
 import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
 
 interface Props {

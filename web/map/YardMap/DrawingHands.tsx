@@ -1,5 +1,5 @@
-import { useEffect, useMemo } from 'preact/hooks';
 import type { Map as LeafletMap } from 'leaflet';
+import { useEffect, useMemo } from 'preact/hooks';
 import { readOut } from '../../state/speech.ts';
 import { selection } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';

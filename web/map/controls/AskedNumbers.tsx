@@ -1,15 +1,15 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { crownGuess, crownKindOf } from '../../../engine/index.ts';
-import { plan, units } from '../../state/yard.ts';
-import { addDrawn, escape, stepBack } from '../drawing/drawing.ts';
-import type { Draft } from '../drawing/draft.ts';
-import { showNumber } from '../../common/fields/read-field.ts';
+import { Fault } from '../../common/Fault.tsx';
 import type { NumberField } from '../../common/fields/number-field.ts';
+import { showNumber } from '../../common/fields/read-field.ts';
+import { siteClock } from '../../common/site-clock.ts';
+import { plan, units } from '../../state/yard.ts';
+import type { Draft } from '../drawing/draft.ts';
+import { addDrawn, escape, stepBack } from '../drawing/drawing.ts';
 import { CrownPicker } from './CrownPicker.tsx';
 import { PlantPicker } from './PlantPicker.tsx';
 import { readAsked, suggestedFor } from './read-asked.ts';
-import { siteClock } from '../../common/site-clock.ts';
-import { Fault } from '../../common/Fault.tsx';
 
 /** Asks the numbers of a shape just drawn. A box left as it was keeps the suggestion and marks it as guessed. */
 export function AskedNumbers({ under: { tool } }: { readonly under: Draft }) {

@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { formatLength } from '../../../engine/index.ts';
 import type { PlanPoint, Units } from '../../../engine/index.ts';
+import { Fault } from '../../common/Fault.tsx';
 import { units } from '../../state/yard.ts';
 import { beginDraft, canFinish, finish } from '../drawing/draft.ts';
 import type { Draft } from '../drawing/draft.ts';
@@ -9,7 +10,6 @@ import { aim, crossHair, draft, held, typingWanted, wantsPoint } from '../drawin
 import { askedPoint, readMapAt } from '../laid-on/overlays.ts';
 import { AskedNumbers } from './AskedNumbers.tsx';
 import { NudgePad } from './NudgePad.tsx';
-import { Fault } from '../../common/Fault.tsx';
 
 interface Props {
   /** Moves the cross (and the paper under it) by whole centimetres. [m] */

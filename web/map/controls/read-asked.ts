@@ -1,7 +1,7 @@
 import type { crownGuess, FeatureChanges, Knowledge, Units } from '../../../engine/index.ts';
 import { guessed } from '../../common/fields/known-by.ts';
-import { readField } from '../../common/fields/read-field.ts';
 import type { NumberField } from '../../common/fields/number-field.ts';
+import { readField } from '../../common/fields/read-field.ts';
 
 /** What a tree's kind says of its crown, and how the kind is called. */
 type CrownGuess = ReturnType<typeof crownGuess> & { readonly name: string };

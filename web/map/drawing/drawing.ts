@@ -11,6 +11,7 @@ import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../../engine/i
 import { readOut, say, toolHint } from '../../state/speech.ts';
 import { aside, selection, shownOptions, slipHeight, stage, tool } from '../../state/view.ts';
 import { plan, preview, units } from '../../state/yard.ts';
+import { askedPoint } from '../laid-on/overlays.ts';
 import { beginDraft, nextStep, place, takeBack } from './draft.ts';
 import { drawnPlan } from './drawn-plan.ts';
 import { commitChecked, calledById, nudge } from './feature-edits.ts';
@@ -19,7 +20,6 @@ import type { Grip } from './grips.ts';
 import { aim, crossHair, draft, held, reach, typingWanted } from './in-hand.ts';
 import { moveMeaning } from './move-meaning.ts';
 import { centreLine } from './outline.ts';
-import { askedPoint } from '../laid-on/overlays.ts';
 import { snap } from './snap.ts';
 import type { Snapped } from './snap.ts';
 import { shapeOf, toolById } from './tools.ts';

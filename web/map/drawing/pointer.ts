@@ -4,14 +4,14 @@ import type { PlanPoint } from '../../../engine/index.ts';
 import { undoLabel } from '../../state/edit.ts';
 import { aside, pin, selection, stage, tool } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
+import { pointerPoint } from '../leaflet/leaflet-map.ts';
+import { chosenGrips } from './chosen-grips.ts';
 import { choosePoint, finishGrip, pickUp, previewGrip, snapped, snappedGrip } from './drawing.ts';
 import { drawnPlan } from './drawn-plan.ts';
-import { aim, crossHair, draft, reach, wantsPoint } from './in-hand.ts';
-import { chosenGrips } from './chosen-grips.ts';
 import type { Grip } from './grips.ts';
 import { featureAt } from './hit.ts';
 import { isLocked, offerUndo, sayLocked } from './idle-lock.ts';
-import { pointerPoint } from '../leaflet/leaflet-map.ts';
+import { aim, crossHair, draft, reach, wantsPoint } from './in-hand.ts';
 import { centreLine } from './outline.ts';
 
 /** A press that slips less than this is a tap. [px] */

@@ -3,7 +3,8 @@ import type { Plan, PlanPoint } from '../../../engine/index.ts';
 
 /** What a typed line of numbers becomes: points to draw next, or one sentence about what could not be read. */
 export type Typed =
-  { readonly ok: true; readonly points: readonly PlanPoint[] } | { readonly ok: false; readonly message: string };
+  | { readonly ok: true; readonly points: readonly PlanPoint[] }
+  | { readonly ok: false; readonly message: string };
 
 export interface TypedContext {
   readonly units: NonNullable<Plan['units']>;

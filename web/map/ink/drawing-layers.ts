@@ -1,24 +1,24 @@
-import { LayerGroup, circleMarker, polygon, polyline } from '../leaflet/leaflet.ts';
-import type { Layer, Map as LeafletMap } from 'leaflet';
 import { effect } from '@preact/signals';
+import type { Layer, Map as LeafletMap } from 'leaflet';
 import type { Feature, PlanPoint } from '../../../engine/index.ts';
 import { pin, selection } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
-import { legText } from '../drawing/draft.ts';
-import { barredPosts } from '../laid-on/barred-posts.ts';
-import { drawnPlan } from '../drawing/drawn-plan.ts';
-import { aim, draft, held, wantsPoint } from '../drawing/in-hand.ts';
-import { clothGripWords, unfolded } from '../drawing/cloth-grips.ts';
 import { chosenGrips } from '../drawing/chosen-grips.ts';
+import { clothGripWords, unfolded } from '../drawing/cloth-grips.ts';
+import { legText } from '../drawing/draft.ts';
+import { drawnPlan } from '../drawing/drawn-plan.ts';
 import { YARD_EDGE } from '../drawing/grips.ts';
 import type { Grip } from '../drawing/grips.ts';
-import { emphasisOf } from './ink.ts';
-import { exact } from './panes.ts';
-import { textMark } from './paper-marks.ts';
-import type { Renderers } from './panes.ts';
-import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
-import { refill } from './overlay-layers.ts';
+import { aim, draft, held, wantsPoint } from '../drawing/in-hand.ts';
 import { rectangle } from '../drawing/tools.ts';
+import { barredPosts } from '../laid-on/barred-posts.ts';
+import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
+import { LayerGroup, circleMarker, polygon, polyline } from '../leaflet/leaflet.ts';
+import { emphasisOf } from './ink.ts';
+import { refill } from './overlay-layers.ts';
+import { exact } from './panes.ts';
+import type { Renderers } from './panes.ts';
+import { textMark } from './paper-marks.ts';
 
 /** What is chosen, what can be taken hold of, and what is being drawn: the pencil over the ink. */
 export function layDrawing(map: LeafletMap, renderers: Renderers): () => void {

@@ -1,7 +1,7 @@
-import { DomUtil, Layer } from '../leaflet/leaflet.ts';
 import type { LatLng, LeafletEventHandlerFn, Map as LeafletMap, Point, ZoomAnimEvent } from 'leaflet';
-import { toLatLng } from '../leaflet/lat-lng.ts';
 import type { HeatPicture } from '../laid-on/overlays.ts';
+import { toLatLng } from '../leaflet/lat-lng.ts';
+import { DomUtil, Layer } from '../leaflet/leaflet.ts';
 
 /** The painted grid as one canvas, a pixel a cell, stretched by the browser: no tiles, so no gaps. */
 export class HeatCanvas extends Layer {

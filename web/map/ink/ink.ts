@@ -1,10 +1,10 @@
-import { circleMarker, polygon, polyline } from '../leaflet/leaflet.ts';
 import type { Layer } from 'leaflet';
 import { boundsOf, centroid, eavesOf, opennessOf, potOf, trunkRadius, canopyEdge } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../../engine/index.ts';
-import { alongPath, crownEdge, stipple } from './ink-points.ts';
-import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
 import { centreLine, circle, footprint, outset } from '../drawing/outline.ts';
+import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
+import { circleMarker, polygon, polyline } from '../leaflet/leaflet.ts';
+import { alongPath, crownEdge, stipple } from './ink-points.ts';
 import { exact, type PaneName, type Renderers } from './panes.ts';
 import { label, symbol } from './paper-marks.ts';
 import { weaveId } from './Patterns.tsx';

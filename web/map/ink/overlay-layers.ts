@@ -1,17 +1,11 @@
-import { LayerGroup, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
-import type { LatLng, Layer, Map as LeafletMap } from 'leaflet';
 import { effect } from '@preact/signals';
+import type { LatLng, Layer, Map as LeafletMap } from 'leaflet';
 import { distance, openRing, upBearingOf } from '../../../engine/index.ts';
 import type { Plan, PlanPoint } from '../../../engine/index.ts';
-import { labelPlaces } from '../../charts/line-labels.ts';
-import { HeatCanvas } from './heat-canvas.ts';
-import { exact } from './panes.ts';
-import { textMark } from './paper-marks.ts';
-import type { PaneName, Renderers } from './panes.ts';
-import { toLatLng, toLatLngs, toPlanPoint } from '../leaflet/lat-lng.ts';
-import { mapBlocks } from '../../state/view.ts';
-import { gradeHatchId } from '../../charts/ramp.ts';
 import type { GradeZone } from '../../charts/grade-zones.ts';
+import { labelPlaces } from '../../charts/line-labels.ts';
+import { gradeHatchId } from '../../charts/ramp.ts';
+import { mapBlocks } from '../../state/view.ts';
 import {
   barredRings,
   contourLines,
@@ -26,6 +20,12 @@ import {
   studyLine,
 } from '../laid-on/overlays.ts';
 import type { LabelledLine, NumberedMark, PlantMark } from '../laid-on/overlays.ts';
+import { toLatLng, toLatLngs, toPlanPoint } from '../leaflet/lat-lng.ts';
+import { LayerGroup, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
+import { HeatCanvas } from './heat-canvas.ts';
+import { exact } from './panes.ts';
+import type { PaneName, Renderers } from './panes.ts';
+import { textMark } from './paper-marks.ts';
 import { plantMarkSvg } from './plant-mark.ts';
 
 /** Lays the overlay signals over the map and keeps them so; the function it returns ends that. */

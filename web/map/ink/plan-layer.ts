@@ -1,11 +1,11 @@
-import { LayerGroup, polygon, polyline, svgOverlay } from '../leaflet/leaflet.ts';
 import type { LatLngTuple, Map as LeafletMap } from 'leaflet';
 import { boundsOf, lieOf } from '../../../engine/index.ts';
 import type { Feature, Plan, Site, Underlay } from '../../../engine/index.ts';
-import { exact } from './panes.ts';
-import { inkOf, isGuessed } from './ink.ts';
-import type { Renderers } from './panes.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
+import { LayerGroup, polygon, polyline, svgOverlay } from '../leaflet/leaflet.ts';
+import { inkOf, isGuessed } from './ink.ts';
+import { exact } from './panes.ts';
+import type { Renderers } from './panes.ts';
 
 /** Paper is ruled this far beyond the yard. [m] */
 const PAPER_MARGIN = 30;

@@ -1,5 +1,5 @@
-import type { PlantMark } from '../laid-on/overlays.ts';
 import { radiansOf } from '../../../engine/index.ts';
+import type { PlantMark } from '../laid-on/overlays.ts';
 
 /** Below this size only the worst side is drawn: eight would run together. [px] */
 const ALL_SIDES_FROM_PX = 20;

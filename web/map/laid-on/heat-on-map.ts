@@ -4,11 +4,11 @@ import type { GridSpec } from '../../../engine/index.ts';
 import { paintField } from '../../charts/field.ts';
 import { RAMP_SHARE, SCALES, paintCells } from '../../charts/ramp.ts';
 import type { Scale } from '../../charts/ramp.ts';
-import { heatPicture } from './overlays.ts';
-import type { HeatPicture } from './overlays.ts';
 import { heat } from '../../state/results.ts';
 import { wornTheme } from '../../state/settings.ts';
 import { mapBlocks, quantity, stage } from '../../state/view.ts';
+import { heatPicture } from './overlays.ts';
+import type { HeatPicture } from './overlays.ts';
 
 const OUT_OF_DATE = 0.5;
 

@@ -1,10 +1,10 @@
-import { LeafletMap, Simple, svg } from './leaflet.ts';
 import type { LatLngExpression, Point, Renderer } from 'leaflet';
 import { boundsOf } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { PANES } from '../ink/panes.ts';
 import type { PaneName, Renderers } from '../ink/panes.ts';
 import { toLatLng, toPlanPoint } from './lat-lng.ts';
+import { LeafletMap, Simple, svg } from './leaflet.ts';
 
 /** Zoom is the binary logarithm of screen pixels a metre: from 4 px to 512 px. */
 const ZOOM = { least: 2, most: 9, step: 0.1 };

@@ -5,8 +5,8 @@ import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
 import { TextBox } from '../parts/boxes/TextBox.tsx';
-import { chosen, keptPrefix } from './chosen.ts';
 import { forgetAll, keepText, keptText } from '../parts/kept-stock.ts';
+import { chosen, keptPrefix } from './chosen.ts';
 
 /** What was really built, typed in from the tape: half a form is kept, and a whole one moves the thing on the plan. */
 export function AsBuilt({ sheet }: { readonly sheet: BuildSheet }) {

@@ -1,9 +1,9 @@
 import { cautionsFor } from '../../../engine/index.ts';
 import type { BuildSheet, Caution, RiskyTask } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
-import { keptPrefix } from './chosen.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { keepText, keptText } from '../parts/kept-stock.ts';
+import { keptPrefix } from './chosen.ts';
 
 /** The stops that nobody has ticked yet. */
 export function openStops(sheet: BuildSheet): readonly Caution[] {

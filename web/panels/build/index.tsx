@@ -10,8 +10,8 @@ import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { CautionsOnPaper, openStops } from './Cautions.tsx';
 import { buildables, builtPlan, chooseFrame, chosen, pick, sheet, unknowns } from './chosen.ts';
 import { curesOf } from './cures.ts';
-import { FrameFields } from './FrameFields.tsx';
 import { layFrameMarks } from './frame-marks.ts';
+import { FrameFields } from './FrameFields.tsx';
 import { page, Sheet } from './Sheet.tsx';
 
 /** The card of the fifth stage: from a chosen canopy or screen to a sheet to build from. */

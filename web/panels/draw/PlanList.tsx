@@ -1,16 +1,16 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Feature } from '../../../engine/index.ts';
-import { selection } from '../../state/view.ts';
 import { takeUp } from '../../map/drawing/drawing.ts';
 import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { YARD_EDGE } from '../../map/drawing/grips.ts';
 import { TOOLS } from '../../map/drawing/tools.ts';
 import type { Tool } from '../../map/drawing/tools.ts';
+import { selection } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
 import { FeatureEditor } from '../parts/feature/FeatureEditor.tsx';
-import { groupsOf, leastKnown, sizeWords } from './listing.ts';
 import { CornerList } from '../parts/feature/PlaceFields.tsx';
+import { groupsOf, leastKnown, sizeWords } from './listing.ts';
 
 /** Everything on the plan: the full equal of the drawing for keyboard, screen reader and thumb. */
 export function PlanList() {

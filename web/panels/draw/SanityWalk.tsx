@@ -1,9 +1,9 @@
 import { checkPlan, middleOf } from '../../../engine/index.ts';
 import type { Plan, Problem } from '../../../engine/index.ts';
-import { selection } from '../../state/view.ts';
-import { plan } from '../../state/yard.ts';
 import { YARD_EDGE } from '../../map/drawing/grips.ts';
 import { showOnMap } from '../../map/laid-on/overlays.ts';
+import { selection } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
 
 /** A walk round the drawing: what it says but seldom means, each with a jump to the thing. */
 export function SanityWalk() {

@@ -5,8 +5,8 @@ import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { Choices } from '../parts/boxes/Field.tsx';
-import { NorthBox } from '../parts/NorthBox.tsx';
 import { SURFACES } from '../parts/feature/surface-words.ts';
+import { NorthBox } from '../parts/NorthBox.tsx';
 
 type Shelter = NonNullable<Site['shelter']>;
 const UNSAID = 'unsaid';

@@ -1,9 +1,9 @@
 import '../parts/feature/style.css';
-import { aside, findOut, selection, surveyTopic } from '../../state/view.ts';
+import { drawHeadline } from '../../../engine/index.ts';
 import { takeUp } from '../../map/drawing/drawing.ts';
 import { deleteFeatures } from '../../map/drawing/feature-edits.ts';
-import { drawHeadline } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
+import { aside, findOut, selection, surveyTopic } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';

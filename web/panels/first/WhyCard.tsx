@@ -1,6 +1,7 @@
 import '../parts/boxes/asked.css';
 import { changeJournalEntry, latestDamage, shownName } from '../../../engine/index.ts';
 import type { RivalId, WhyResult } from '../../../engine/index.ts';
+import { Fault } from '../../common/Fault.tsx';
 import { bareSite } from '../../state/bare-site.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
@@ -8,10 +9,9 @@ import { guessesOf } from '../../state/next.ts';
 import { aside, selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Choices } from '../parts/boxes/Field.tsx';
+import { SIDE_CHOICES, sideKey, sideOfKey } from '../parts/side-choices.ts';
 import { useAnswer } from '../parts/use-answer.ts';
 import { guessWords } from './guess-words.ts';
-import { SIDE_CHOICES, sideKey, sideOfKey } from '../parts/side-choices.ts';
-import { Fault } from '../../common/Fault.tsx';
 
 const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = {
   explains: 'The sun explains it',

@@ -1,13 +1,13 @@
 import '../parts/boxes/asked.css';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { Fault } from '../../common/Fault.tsx';
 import { addYard } from '../../state/shelf.ts';
 import { aside, goToStage, periodKind, selection } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
+import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { type Answers, NOTHING_YET, answer, answers, stepsOf } from './answers.ts';
 import { QUESTIONS } from './questions/index.ts';
 import { type Built, yardOf } from './yard-of.ts';
-import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
-import { Fault } from '../../common/Fault.tsx';
 
 /** From the first answer on, the map shows the yard that the answers make, and no longer the one that is open. */
 function useOwnYard(given: Answers): void {

@@ -9,9 +9,9 @@ import {
   toCentimetre,
 } from '../../../engine/index.ts';
 import type { Climate, JournalEntry, Plan, PlanPoint, Plant, Site, Units } from '../../../engine/index.ts';
-import type { Answers, StepName } from './answers.ts';
 import { placeOf } from '../parts/world/place-of.ts';
 import { bySeaOf } from '../parts/world/sea.ts';
+import type { Answers, StepName } from './answers.ts';
 import { northOf } from './north-of.ts';
 import { type Ground, sidesOf } from './sides-of.ts';
 import { guess, USUAL } from './usual.ts';

@@ -1,14 +1,14 @@
 import type { SpotResult } from '../../../engine/index.ts';
 import { formatTemperature, dayWords } from '../../../engine/index.ts';
 import { clockWords } from '../../common/words.ts';
+import { shownClock } from '../../state/clock.ts';
 import { isStale } from '../../state/live.ts';
 import type { Live } from '../../state/live.ts';
-import { shownClock } from '../../state/clock.ts';
 import { minute, monthDay, periodKind } from '../../state/view.ts';
 import { shownPlan, units } from '../../state/yard.ts';
+import { shapeName } from '../parts/quantity-words.ts';
 import { hottestOf, spellsOf } from './spells.ts';
 import type { Spell } from './spells.ts';
-import { shapeName } from '../parts/quantity-words.ts';
 
 /** The answer for the very place that is asked about: another place's hours never stand under its name. */
 function answerHere({ asked, shown }: Live<'spot'>): SpotResult | undefined {

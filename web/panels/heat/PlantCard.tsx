@@ -14,10 +14,10 @@ import { sunUp } from '../../state/results.ts';
 import { askWhy, aside, periodKind } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { timesIn } from '../parts/times.ts';
-import { HoursTable } from './HoursTable.tsx';
-import { PlantRose } from './pictures/PlantRose.tsx';
 import { plantHours } from './hours.ts';
+import { HoursTable } from './HoursTable.tsx';
 import { plantPictures } from './pictures/pictured.ts';
+import { PlantRose } from './pictures/PlantRose.tsx';
 import { SkyPicture } from './pictures/SkyPicture.tsx';
 import { WeeksTable } from './pictures/WeeksTable.tsx';
 

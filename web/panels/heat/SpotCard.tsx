@@ -8,12 +8,12 @@ import { guessesOf } from '../../state/next.ts';
 import { spot } from '../../state/results.ts';
 import { mapHeight, pin } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { HoursTable } from './HoursTable.tsx';
+import { QUANTITY_WORDS, shapeName, valueWords } from '../parts/quantity-words.ts';
 import { pinHours } from './hours.ts';
+import { HoursTable } from './HoursTable.tsx';
 import { pinPictures } from './pictures/pictured.ts';
 import { SkyPicture } from './pictures/SkyPicture.tsx';
 import { WeeksTable } from './pictures/WeeksTable.tsx';
-import { QUANTITY_WORDS, shapeName, valueWords } from '../parts/quantity-words.ts';
 
 const SHOWN: readonly Quantity[] = ['hotLoad', 'hotHours', 'sunHours', 'afternoonHours', 'dailyLight', 'skyView'];
 

@@ -1,8 +1,8 @@
 import { computed } from '@preact/signals';
 import type { Period } from '../../../engine/index.ts';
 import { liveAnswer } from '../../state/live.ts';
-import { heat } from '../../state/results.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
+import { heat } from '../../state/results.ts';
 import { mapHeight, monthDay, periodKind, pin, selection, shownOptions, stage } from '../../state/view.ts';
 
 /** A plant's crown ends here; its top is looked at from just above. [m] */

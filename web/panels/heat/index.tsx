@@ -9,10 +9,10 @@ import { headline } from '../../state/next.ts';
 import { heat, sunUp } from '../../state/results.ts';
 import { findOut, goToStage, pin, selection } from '../../state/view.ts';
 import { plan, preview, shownPlan } from '../../state/yard.ts';
-import { EmptyNotes } from './EmptyNotes.tsx';
-import { PlantRow } from './PlantRow.tsx';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
+import { EmptyNotes } from './EmptyNotes.tsx';
+import { PlantRow } from './PlantRow.tsx';
 import { mapChoice, mapFindings, shadowClock, spotCard, sunEyePicture } from './slots.ts';
 
 /** The card of the second stage: what the sun does in one sentence, the plants worst first, and the hours of each. */

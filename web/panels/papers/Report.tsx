@@ -1,15 +1,15 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { formatShare } from '../../../engine/index.ts';
 import { askEngine } from '../../state/ask.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
-import { say } from '../../state/speech.ts';
 import { period } from '../../state/results.ts';
+import { say } from '../../state/speech.ts';
 import { shownOptions } from '../../state/view.ts';
-import { plan } from '../../state/yard.ts';
 import { weatherInUse } from '../../state/weather.ts';
-import { siteNow } from '../parts/typed.ts';
+import { plan } from '../../state/yard.ts';
 import { printPaper } from '../parts/paper/print-paper.ts';
-import { formatShare } from '../../../engine/index.ts';
+import { siteNow } from '../parts/typed.ts';
 
 type Wish = 'save' | 'print' | 'handout';
 

@@ -1,7 +1,7 @@
 import './stick-dial.css';
-import { hourNumber } from '../../common/words.ts';
-import type { StickMark } from '../../charts/shadow-clock.ts';
 import { radiansOf } from '../../../engine/index.ts';
+import type { StickMark } from '../../charts/shadow-clock.ts';
+import { hourNumber } from '../../common/words.ts';
 
 /** A stick's length on the picture; longer shadows than this many sticks are left out. */
 const STICK = 30;

@@ -1,11 +1,11 @@
-import { pointToMillimetre } from '../../../engine/index.ts';
 import { useEffect, useRef } from 'preact/hooks';
+import { pointToMillimetre } from '../../../engine/index.ts';
 import type { FeatureOf } from '../../../engine/index.ts';
-import { coordinateField, withCoordinate } from '../parts/feature/place-fields.ts';
-import { preview } from '../../state/yard.ts';
-import { moveMeaning } from '../../map/drawing/move-meaning.ts';
 import { NudgePad } from '../../map/controls/NudgePad.tsx';
+import { moveMeaning } from '../../map/drawing/move-meaning.ts';
+import { preview } from '../../state/yard.ts';
 import { NumberBox } from '../parts/boxes/NumberBox.tsx';
+import { coordinateField, withCoordinate } from '../parts/feature/place-fields.ts';
 import { openOptionId, haveMoved, putBack, tryThere, withPotThere } from './place-edits.ts';
 import { elsewhere, followPot, isRough, potAt, there, triedWords } from './there.ts';
 

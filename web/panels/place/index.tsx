@@ -12,14 +12,14 @@ import { plan, units } from '../../state/yard.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
-import { keepOpenOption } from '../parts/tried.ts';
 import { MOVES } from '../parts/feature/move-words.ts';
+import { keepOpenOption } from '../parts/tried.ts';
 import { BarredGround } from './BarredGround.tsx';
 import { HardeningDates } from './HardeningDates.tsx';
 import { Now } from './Now.tsx';
 import { justMoved } from './place-edits.ts';
-import { Places } from './Places.tsx';
 import { choosePot, places, pot, pots } from './placed.ts';
+import { Places } from './Places.tsx';
 import { elsewhere } from './there.ts';
 
 /** Where a pot stands best, summer and winter, with staying among the places. */

@@ -1,8 +1,8 @@
 import { computed, signal } from '@preact/signals';
 import { addOption, appendJournal, changeFeature, featureOf, moveInOption } from '../../../engine/index.ts';
 import type { CivilDate, FeatureOf, Hardening, Plan, PlanPoint } from '../../../engine/index.ts';
-import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { siteClock } from '../../common/site-clock.ts';
+import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { shownOptions } from '../../state/view.ts';

@@ -5,11 +5,11 @@ import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { askEngine } from '../../state/ask.ts';
 import type { ArgsOf, ValueOf } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
+import { followNewest } from '../../state/newest.ts';
 import { drawnPlan as yardPlan } from '../../state/reckoned.ts';
 import { heat, period, sunUp } from '../../state/results.ts';
 import { stage } from '../../state/view.ts';
 import { preview } from '../../state/yard.ts';
-import { followNewest } from '../../state/newest.ts';
 import { timesIn } from '../parts/times.ts';
 import { places, pot } from './placed.ts';
 

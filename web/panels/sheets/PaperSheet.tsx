@@ -3,8 +3,8 @@ import type { FieldSheet, SheetDay } from '../../../engine/index.ts';
 import { shownClock } from '../../state/clock.ts';
 import { plan, units } from '../../state/yard.ts';
 import { stickOf } from '../parts/stick.ts';
-import { timesIn } from '../parts/times.ts';
 import { StickDial } from '../parts/StickDial.tsx';
+import { timesIn } from '../parts/times.ts';
 import { SheetDrawing } from './SheetDrawing.tsx';
 
 /** The field sheet as it comes out of the printer, black only. */

@@ -3,17 +3,17 @@ import './style.css';
 import { useState } from 'preact/hooks';
 import { cautionsFor } from '../../../engine/index.ts';
 import type { CivilDate, FieldSheet, Problem } from '../../../engine/index.ts';
+import { Fault } from '../../common/Fault.tsx';
+import { askEngine } from '../../state/ask.ts';
 import { bareSite } from '../../state/bare-site.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
-import { askEngine } from '../../state/ask.ts';
 import { Field } from '../parts/boxes/Field.tsx';
 import { siteNow } from '../parts/typed.ts';
 import { useAnswer } from '../parts/use-answer.ts';
 import { sheetAnswers, sheetDay } from './answers.ts';
 import { PaperSheet } from './PaperSheet.tsx';
-import { Fault } from '../../common/Fault.tsx';
 
 const DAY_MS = 86_400_000;
 

@@ -10,6 +10,7 @@ import {
   setClimateMonth,
   MONTHS,
 } from '../../../engine/index.ts';
+import { Fault } from '../../common/Fault.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { isTexts, keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -17,7 +18,6 @@ import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { SEA_CHOICES, type SeaAnswer, bySeaOf } from '../parts/world/sea.ts';
 import { useFound } from './use-found.ts';
 import { takeWeatherFile } from './weather-file.ts';
-import { Fault } from '../../common/Fault.tsx';
 
 const FROM = { rough: 'Rough, not measured here', months: 'Typed by month', file: 'From a weather file' } as const;
 

@@ -18,12 +18,12 @@ import { say } from '../../state/speech.ts';
 import { selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
+import { WhenFields } from '../parts/boxes/WhenFields.tsx';
+import { useAnswer } from '../parts/use-answer.ts';
 import { CrownRay } from './CrownRay.tsx';
-import { Tilts } from './Tilts.tsx';
 import { heightAsked, knownOf, measuring, taped } from './measuring.ts';
 import type { HeightWay, Measuring, ThingKind } from './measuring.ts';
-import { useAnswer } from '../parts/use-answer.ts';
-import { WhenFields } from '../parts/boxes/WhenFields.tsx';
+import { Tilts } from './Tilts.tsx';
 
 const WAYS: Readonly<Record<HeightWay, string>> = {
   clock: 'Its shadow and the minute',

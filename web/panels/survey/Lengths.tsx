@@ -12,16 +12,16 @@ import {
   setSite,
   withPace,
 } from '../../../engine/index.ts';
+import { Fault } from '../../common/Fault.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { pin } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Field } from '../parts/boxes/Field.tsx';
+import { pointOf, pointText } from '../parts/typed.ts';
 import { taped } from './measuring.ts';
 import { PointField } from './PointField.tsx';
-import { pointOf, pointText } from '../parts/typed.ts';
-import { Fault } from '../../common/Fault.tsx';
 
 const typed = keptForYard('lengths', {
   steps: '20',

@@ -1,19 +1,19 @@
 import { setPartHow, setSite } from '../../../engine/index.ts';
 import type { KnownBy, NorthObservation, AllNorth } from '../../../engine/index.ts';
+import { Fault } from '../../common/Fault.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
 import { AimedField } from '../parts/AimedField.tsx';
-import { NorthBox } from '../parts/NorthBox.tsx';
 import { Choices } from '../parts/boxes/Field.tsx';
+import { WhenFields } from '../parts/boxes/WhenFields.tsx';
+import { NorthBox } from '../parts/NorthBox.tsx';
+import { siteNow } from '../parts/typed.ts';
+import { useAnswer } from '../parts/use-answer.ts';
 import { PointField } from './PointField.tsx';
 import { ShadowRose } from './ShadowRose.tsx';
 import { readSighting, typedSighting } from './sighting.ts';
 import type { Sighting, Way } from './sighting.ts';
-import { siteNow } from '../parts/typed.ts';
-import { useAnswer } from '../parts/use-answer.ts';
-import { WhenFields } from '../parts/boxes/WhenFields.tsx';
-import { Fault } from '../../common/Fault.tsx';
 
 const WAYS: Readonly<Record<Way, string>> = {
   shadow: "A pole's shadow",

@@ -8,6 +8,7 @@ import {
   whereabouts,
 } from '../../../engine/index.ts';
 import type { Whereabouts, WhereaboutsRequest } from '../../../engine/index.ts';
+import { Fault } from '../../common/Fault.tsx';
 import { lazily } from '../../common/Lazy.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
@@ -17,7 +18,6 @@ import { Field } from '../parts/boxes/Field.tsx';
 import { placeOf } from '../parts/world/place-of.ts';
 import { PlaceField } from '../parts/world/PlaceField.tsx';
 import { useFound } from './use-found.ts';
-import { Fault } from '../../common/Fault.tsx';
 
 const WorldPicture = lazily(
   () => import('../parts/world/WorldPicture.tsx').then((part) => part.WorldPicture),

@@ -1,10 +1,10 @@
 import { crownShapeOf, defaultPm, formatLength, parseLength, parseNumber } from '../../../engine/index.ts';
 import type { CrownShape, Estimate, Feature, ShadowSeen } from '../../../engine/index.ts';
-import { keptForYard } from '../../state/kept.ts';
 import { bareSite } from '../../state/bare-site.ts';
+import { keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
-import { siteNow } from '../parts/typed.ts';
 import type { When } from '../parts/boxes/WhenFields.tsx';
+import { siteNow } from '../parts/typed.ts';
 
 export type HeightWay = 'clock' | 'pole' | 'tilt' | 'courses' | 'picture' | 'theirs';
 export type ThingKind = 'top' | 'tree' | 'edge';

@@ -2,8 +2,8 @@ import { lieOf, parseNumber, wrapBearing } from '../../../engine/index.ts';
 import type { NorthObservation } from '../../../engine/index.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { plan } from '../../state/yard.ts';
-import { pointOf, siteNow } from '../parts/typed.ts';
 import type { When } from '../parts/boxes/WhenFields.tsx';
+import { pointOf, siteNow } from '../parts/typed.ts';
 
 export type Way = NorthObservation['by'];
 

@@ -1,12 +1,12 @@
 import { setClimate } from '../../../engine/index.ts';
 import type { ClimateMonth, Plan, WeatherFile } from '../../../engine/index.ts';
+import { askEngine } from '../../state/ask.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { storageTrouble } from '../../state/storage/trouble.ts';
-import { keepHours } from '../../state/weather.ts';
 import { findOut } from '../../state/view.ts';
+import { keepHours } from '../../state/weather.ts';
 import { plan } from '../../state/yard.ts';
-import { askEngine } from '../../state/ask.ts';
 
 const LARGEST_FILE_BYTES = 20e6;
 

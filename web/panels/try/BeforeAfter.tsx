@@ -2,16 +2,16 @@ import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { formatArea, formatLength, formatPerArea, formatShare } from '../../../engine/index.ts';
 import type { ComparedChoice } from '../../../engine/index.ts';
-import { standIn } from '../../map/laid-on/heat-on-map.ts';
 import type { NumberField } from '../../common/fields/number-field.ts';
-import { NumberBox } from '../parts/boxes/NumberBox.tsx';
+import { LESS_LIGHT } from '../../common/figures.ts';
+import { standIn } from '../../map/laid-on/heat-on-map.ts';
 import { SPLIT_STEP, moveSplit, split } from '../../map/laid-on/split.ts';
 import { quantity } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
+import { NumberBox } from '../parts/boxes/NumberBox.tsx';
 import { QUANTITY_WORDS } from '../parts/quantity-words.ts';
 import { barAt, barPlace, barRange, changed, firstCloth, heldPicture, paying, side, unchanged } from './held.ts';
 import type { Side } from './held.ts';
-import { LESS_LIGHT } from '../../common/figures.ts';
 
 /** A smaller share of a plant's heat damage is no change. */
 const LEAST_TOLD = 0.02;

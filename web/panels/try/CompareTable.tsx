@@ -1,10 +1,10 @@
 import { type ComparedChoice, type SeenFrom, formatShare } from '../../../engine/index.ts';
 import { effectCell, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
+import { harmWords, moneyWords, sureMarks, sureWords } from '../../common/figures.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
-import { found } from './search.ts';
 import { compared, comparison, openTheOption } from '../parts/tried.ts';
-import { harmWords, moneyWords, sureMarks, sureWords } from '../../common/figures.ts';
+import { found } from './search.ts';
 
 /** Every option in a row, what it changes for whom behind its name; on a narrow page each row is a card. */
 export function CompareTable() {

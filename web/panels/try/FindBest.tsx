@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { formatShare } from '../../../engine/index.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { searching } from '../../state/next.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -8,7 +9,6 @@ import { foundMarks } from './marked.ts';
 import { EVERYONE, cancelSearch, findTheBest, found, growing, largestSizes, searchProblem, wish } from './search.ts';
 import type { Wish } from './search.ts';
 import { Word } from './Word.tsx';
-import { formatShare } from '../../../engine/index.ts';
 
 const KINDS = {
   any: 'A roof or a screen',

@@ -12,17 +12,17 @@ import {
   titleOf,
   worthMoving,
 } from '../../../engine/index.ts';
-import { showOnMap } from '../../map/laid-on/overlays.ts';
-import { cheaper, openOption } from '../parts/tried.ts';
+import { harmWords, moneyWords } from '../../common/figures.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
+import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { plan, units } from '../../state/yard.ts';
-import { MoreForms } from './MoreForms.tsx';
-import { foundMarks } from './marked.ts';
 import { putIntoOption } from '../parts/option-edits.ts';
+import { cheaper, openOption } from '../parts/tried.ts';
+import { foundMarks } from './marked.ts';
+import { MoreForms } from './MoreForms.tsx';
 import { more } from './search.ts';
 import type { Found } from './search.ts';
 import { Stand } from './Stand.tsx';
-import { harmWords, moneyWords } from '../../common/figures.ts';
 
 /** What the search looks at; what stands in options it does not. */
 const YARD = ['features', 'site', 'climate', 'season', 'plants', 'stock'] as const;

@@ -7,8 +7,8 @@ import { softGround } from '../../charts/soft-ground.ts';
 import { calledOf, calledById } from '../../map/drawing/feature-edits.ts';
 import { barredRings, hiddenHeightLines } from '../../map/laid-on/overlays.ts';
 import { plan, units } from '../../state/yard.ts';
-import { topMarks } from './marked.ts';
 import { hiddenAnswer, hiddenFrom, hiddenShown } from '../parts/tried.ts';
+import { topMarks } from './marked.ts';
 
 /** Heights that are drawn as lines. [m] */
 const LEVELS = [1, 1.5, 1.8, 2, 2.2, 2.5, 3, 4];

@@ -1,9 +1,9 @@
 import { currencyOf, fewNames } from '../../../engine/index.ts';
 import type { LadderStep } from '../../../engine/index.ts';
+import { moneyWords } from '../../common/figures.ts';
 import { plan } from '../../state/yard.ts';
 import { ShareBar } from '../parts/answer/ShareBar.tsx';
 import { cheaper } from '../parts/tried.ts';
-import { moneyWords } from '../../common/figures.ts';
 
 /** What to try first, the cheapest at the top, with what it takes off today's heat damage; its why behind its name. */
 export function Ladder() {

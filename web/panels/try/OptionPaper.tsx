@@ -3,15 +3,15 @@ import type { ComparedChoice, ComparedPlant, YardOption } from '../../../engine/
 import { calledOf, calledById } from '../../map/drawing/feature-edits.ts';
 import { selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
+import { accept, drop } from '../parts/option-edits.ts';
+import { compared, comparison, openOption, openTheOption, optionWords } from '../parts/tried.ts';
 import { BeforeAfter } from './BeforeAfter.tsx';
 import { ClothEditor } from './ClothEditor.tsx';
 import { Faults } from './Faults.tsx';
 import { RoughEffect } from './RoughEffect.tsx';
 import { SectionPicture } from './SectionPicture.tsx';
 import { Stand } from './Stand.tsx';
-import { Fold } from '../parts/answer/Fold.tsx';
-import { accept, drop } from '../parts/option-edits.ts';
-import { compared, comparison, openOption, openTheOption, optionWords } from '../parts/tried.ts';
 
 /** A stroke of the finger sideways that turns a page: at least so long, and so much longer than it is high. [px] */
 const STROKE = { least: 60, flat: 2 } as const;

@@ -11,8 +11,8 @@ import { heat, usualCellHere } from '../../state/results.ts';
 import { wornTheme } from '../../state/settings.ts';
 import { quantity, stage } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
-import { rough } from './live-trial.ts';
 import { openOption } from '../parts/tried.ts';
+import { rough } from './live-trial.ts';
 
 /**
  * What the drawing shows: the yard as it is, with the open option, both with a bar between, what the option changes, or

@@ -7,20 +7,20 @@ import type { NextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { aside, goToStage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { CompareTable, CuriousFigures } from './CompareTable.tsx';
-import { FindBest } from './FindBest.tsx';
-import { HiddenHeights } from './HiddenHeights.tsx';
-import { Ladder } from './Ladder.tsx';
-import { OptionPaper } from './OptionPaper.tsx';
-import { OptionTabs } from './OptionTabs.tsx';
-import { SectionPicture } from './SectionPicture.tsx';
-import { postsInTheWay } from './faults.ts';
-import { side } from './held.ts';
-import { layMarks } from './marked.ts';
-import { finding, growing } from './search.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { cheaper, compared, comparison, keepOpenOption, openOption } from '../parts/tried.ts';
+import { CompareTable, CuriousFigures } from './CompareTable.tsx';
+import { postsInTheWay } from './faults.ts';
+import { FindBest } from './FindBest.tsx';
+import { side } from './held.ts';
+import { HiddenHeights } from './HiddenHeights.tsx';
+import { Ladder } from './Ladder.tsx';
+import { layMarks } from './marked.ts';
+import { OptionPaper } from './OptionPaper.tsx';
+import { OptionTabs } from './OptionTabs.tsx';
+import { finding, growing } from './search.ts';
+import { SectionPicture } from './SectionPicture.tsx';
 
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
 export function TryCard() {

@@ -3,11 +3,11 @@ import { type Plan, isCloth } from '../../../engine/index.ts';
 import { askEngine } from '../../state/ask.ts';
 import type { ArgsOf, ValueOf } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
+import { followNewest } from '../../state/newest.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { heat, period, usualCellHere } from '../../state/results.ts';
 import { mapHeight, selection, shownOptions, stage } from '../../state/view.ts';
 import { preview } from '../../state/yard.ts';
-import { followNewest } from '../../state/newest.ts';
 
 /** What is asked while cloth of the open option is chosen; `null`: nothing of it is in hand. */
 const question = computed<ArgsOf<'trial'> | null>(() => {

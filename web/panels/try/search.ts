@@ -11,11 +11,11 @@ import type {
   SiteSeen,
   Units,
 } from '../../../engine/index.ts';
-import { readOut, say } from '../../state/speech.ts';
+import { askEngine } from '../../state/ask.ts';
 import { searching } from '../../state/next.ts';
+import { readOut, say } from '../../state/speech.ts';
 import { aside, goToStage, stage } from '../../state/view.ts';
 import { openYardId, plan, units } from '../../state/yard.ts';
-import { askEngine } from '../../state/ask.ts';
 import { cheaper } from '../parts/tried.ts';
 
 /** Every eye of the plan. */

@@ -14,8 +14,8 @@ import { NextYear } from './NextYear.tsx';
 import { page, PAGES } from './page.ts';
 import { Review } from './review/Review.tsx';
 import { review, season, today } from './season.ts';
-import { TomorrowPage } from './TomorrowPage.tsx';
 import { YearStrip } from './strip/YearStrip.tsx';
+import { TomorrowPage } from './TomorrowPage.tsx';
 
 /** The card of the last stage: the year at a glance, then its dates, tomorrow, the diary, and whether it worked. */
 export function YearCard() {

@@ -1,12 +1,12 @@
 import { canopyGrid } from '../../../frame/layout/canopy-grid.ts';
 import { screenPosts } from '../../../frame/layout/screen-frame.ts';
 import { bottomOf, turnOf } from '../../../plan/defaults.ts';
+import { headingOf } from '../../../plan/geometry/angles.ts';
+import { canopyCorners, canopyEdge, canopyRing } from '../../../plan/geometry/cloth-shapes.ts';
 import { cleanPath, distance } from '../../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Canopy, Drop, DropSide, PlanPoint, Screen } from '../../../plan/types.ts';
 import type { ClothKind, SiteOption } from '../types.ts';
-import { headingOf } from '../../../plan/geometry/angles.ts';
-import { canopyCorners, canopyEdge, canopyRing } from '../../../plan/geometry/cloth-shapes.ts';
 
 /** Cloth that hangs upright over a line, from its top down to its foot. [m] */
 export interface Upright {

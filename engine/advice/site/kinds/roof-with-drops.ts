@@ -1,6 +1,6 @@
 import type { Drop, DropSide } from '../../../plan/types.ts';
+import { boundParts, sparedByCloth } from '../scoring/score.ts';
 import { curtainOf, type CurtainPlace, roofOf, type RoofPlace } from '../search/candidates.ts';
-import type { TurnedResponse } from '../search/responses.ts';
 import {
   type AskedForms,
   type DropForms,
@@ -20,8 +20,8 @@ import {
   sumOfCurtain,
   sumOver,
 } from '../search/plane-sums.ts';
+import type { TurnedResponse } from '../search/responses.ts';
 import type { Level, Turn } from '../search/turn.ts';
-import { boundParts, sparedByCloth } from '../scoring/score.ts';
 import type { ClothSize } from '../types.ts';
 
 /**

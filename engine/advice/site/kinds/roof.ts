@@ -1,11 +1,11 @@
+import { boundParts, sparedByCloth } from '../scoring/score.ts';
 import { roofOf, type RoofPlace } from '../search/candidates.ts';
-import type { Response } from '../search/responses.ts';
 import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { cornerMatters, leavesLight, placeFor } from '../search/place-for.ts';
 import { overheadGain, payoffSums, sumOver } from '../search/plane-sums.ts';
+import type { Response } from '../search/responses.ts';
 import type { Level, Turn } from '../search/turn.ts';
-import { boundParts, sparedByCloth } from '../scoring/score.ts';
 
 /** Heights 'any' tries, besides the cap. [m] */
 const ANY_HEIGHTS = [2, 2.2, 2.4, 2.7, 3] as const;

@@ -1,12 +1,12 @@
 import { AIR_GAP } from '../rules/yard-rules.ts';
+import { boundParts, sparedByCloth } from '../scoring/score.ts';
 import { type CurtainPlace, screenOf } from '../search/candidates.ts';
-import type { TurnedResponse } from '../search/responses.ts';
 import { type AskedForms, cellsOf, falling, type ScreenForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { placeFor } from '../search/place-for.ts';
 import { type CurtainSums, curtainTables, sumOfCurtain } from '../search/plane-sums.ts';
+import type { TurnedResponse } from '../search/responses.ts';
 import type { Turn } from '../search/turn.ts';
-import { boundParts, sparedByCloth } from '../scoring/score.ts';
 
 /** Tops 'any' tries, besides the cap. [m] */
 const ANY_TOPS = [1.2, 1.5, 1.8, 2.1] as const;

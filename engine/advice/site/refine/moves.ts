@@ -1,8 +1,8 @@
 import { bottomOf, turnOf } from '../../../plan/defaults.ts';
+import { headingOf } from '../../../plan/geometry/angles.ts';
+import { toCentimetre } from '../../../plan/geometry/rounding.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
-import { toCentimetre } from '../../../plan/geometry/rounding.ts';
-import { headingOf } from '../../../plan/geometry/angles.ts';
 
 /** What may change of a cloth besides its place and turn. */
 export interface Freedom {

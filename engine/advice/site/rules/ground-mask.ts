@@ -1,6 +1,6 @@
 import type { PlanPoint } from '../../../plan/types.ts';
-import { nodeOf, type TurnedLattice } from '../search/turned-lattice.ts';
 import { isLookedAtEvery, NOTHING } from '../../sight/seen.ts';
+import { nodeOf, type TurnedLattice } from '../search/turned-lattice.ts';
 import type { YardRules } from './yard-rules.ts';
 
 /**

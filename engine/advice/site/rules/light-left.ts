@@ -1,6 +1,6 @@
 import { directionsOf } from '../../../cast/passes.ts';
-import { fanOf, PointRays } from '../../../cast/points/point-rays.ts';
 import { createPointCaster } from '../../../cast/points/point-caster.ts';
+import { fanOf, PointRays } from '../../../cast/points/point-rays.ts';
 import { skyPasses, skyRays } from '../../../cast/sky.ts';
 import { darkBelow, leastLight } from '../../../load/light/light-class.ts';
 import { plantPoints } from '../../../load/verdict/plant-points.ts';

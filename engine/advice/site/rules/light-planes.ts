@@ -1,7 +1,7 @@
 import type { Fan, PointRays } from '../../../cast/points/point-rays.ts';
 import { slantPower } from '../../../scene/cloth-sheet.ts';
-import { alongU, alongV, type TurnedLattice } from '../search/turned-lattice.ts';
 import { hidesOf, sumOver, sumUp } from '../search/plane-sums.ts';
+import { alongU, alongV, type TurnedLattice } from '../search/turned-lattice.ts';
 import { type Guarded, type LightGuard, type LightRule, mayTake } from './light-left.ts';
 
 /** Sums are in another order than those of `objections`. */

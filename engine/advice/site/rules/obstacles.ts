@@ -1,5 +1,6 @@
 import { HAND_BREADTH } from '../../../frame/layout/surroundings.ts';
 import { eavesOf, potOf } from '../../../plan/defaults.ts';
+import { canopyRing } from '../../../plan/geometry/cloth-shapes.ts';
 import {
   boundsOf,
   type Bounds,
@@ -23,7 +24,6 @@ import type {
   Tree,
   Wall,
 } from '../../../plan/types.ts';
-import { canopyRing } from '../../../plan/geometry/cloth-shapes.ts';
 
 /** Air between a plant's top and a roof. Our choice. [m] */
 const CLEARANCE = 0.3;

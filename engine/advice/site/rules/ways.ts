@@ -1,7 +1,7 @@
 import { gatesOf, PATH_WIDTH } from '../../../plan/geometry/gates.ts';
 import { openRing } from '../../../plan/geometry/shapes.ts';
-import type { Plan, PlanPoint } from '../../../plan/types.ts';
 import { stripe } from '../../../plan/geometry/stripes.ts';
+import type { Plan, PlanPoint } from '../../../plan/types.ts';
 
 /** Ground that people walk through: what no post may stand on, and the gates in the walls. Rings, counter-clockwise. */
 export function waysOf(plan: Plan): PlanPoint[][] {

@@ -1,11 +1,11 @@
 import { briefOf } from '../../../frame/layout/brief.ts';
+import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import { boundsOf, openRing, pathsCross, pointInRing, distanceToShape, meets } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
 import { type HungCloth, hungOf, type Upright } from '../kinds/hung.ts';
-import { keepsClear, obstaclesOf, pointKeepsClear, ROUNDING } from './obstacles.ts';
 import type { SiteRule } from '../types.ts';
+import { keepsClear, obstaclesOf, pointKeepsClear, ROUNDING } from './obstacles.ts';
 import { waysOf } from './ways.ts';
-import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 
 /** Under cloth over ground that people walk through. [m] */
 export const HEADROOM = 2.1;

@@ -1,18 +1,18 @@
-import { compassWord } from '../../../plan/compass.ts';
-import { stretchOf } from '../../../load/verdict/clock.ts';
-import { namedInside } from '../../../plan/names.ts';
-import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
-import { clothSheets } from '../../../scene/build.ts';
-import { planDirection } from '../../../scene/direction.ts';
-import { formatStretch } from '../../../plan/units/clock.ts';
-import { heatwaveUp } from '../../../sun/sun-up.ts';
-import { unitsOf } from '../../../plan/units/units.ts';
-import type { LowSun } from '../types.ts';
-import type { Targets } from '../search/targets.ts';
-import type { LeafTables } from './leaf-tables.ts';
 import { lasts } from '../../../load/leaf/judge.ts';
+import { stretchOf } from '../../../load/verdict/clock.ts';
+import { compassWord } from '../../../plan/compass.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import { distanceToRing } from '../../../plan/geometry/shapes.ts';
+import { namedInside } from '../../../plan/names.ts';
+import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
+import { formatStretch } from '../../../plan/units/clock.ts';
+import { unitsOf } from '../../../plan/units/units.ts';
+import { clothSheets } from '../../../scene/build.ts';
+import { planDirection } from '../../../scene/direction.ts';
+import { heatwaveUp } from '../../../sun/sun-up.ts';
+import type { Targets } from '../search/targets.ts';
+import type { LowSun } from '../types.ts';
+import type { LeafTables } from './leaf-tables.ts';
 
 /** A point is hit where at least this much of the beam reaches it past the cloth. */
 const LIT = 0.3;

@@ -1,4 +1,12 @@
 import type { PointCaster } from '../../../cast/points/point-caster.ts';
+import { createDayDoser } from '../../../load/leaf/doses.ts';
+import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
+import type { WallsRound } from '../../../load/leaf/walls/walls-round.ts';
+import { skyCaster } from '../../../load/light/kept-caster.ts';
+import { isTooDark } from '../../../load/light/light-class.ts';
+import { meanNine } from '../../../load/light/nine.ts';
+import { createSkyViewer, skyViewerOf } from '../../../load/light/sky-viewer.ts';
+import type { Outcome } from '../../../load/types.ts';
 import { bedNine, type BedPlaces, bedPlaces, bedScorches } from '../../../load/verdict/bed-load.ts';
 import { verdictIf } from '../../../load/verdict/evidence.ts';
 import { plantHarm } from '../../../load/verdict/harm-of.ts';
@@ -6,14 +14,6 @@ import { judgedAt, type JudgedPlant, judgedPlant } from '../../../load/verdict/j
 import { limitOf } from '../../../load/verdict/limit.ts';
 import { type PlantPoints, plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
-import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
-import { isTooDark } from '../../../load/light/light-class.ts';
-import { meanNine } from '../../../load/light/nine.ts';
-import { createDayDoser } from '../../../load/leaf/doses.ts';
-import type { WallsRound } from '../../../load/leaf/walls/walls-round.ts';
-import { skyCaster } from '../../../load/light/kept-caster.ts';
-import { createSkyViewer, skyViewerOf } from '../../../load/light/sky-viewer.ts';
-import type { Outcome } from '../../../load/types.ts';
 import { nineAt, type Yard } from '../../../load/yard.ts';
 import { worthOf } from '../../../plan/defaults.ts';
 import type { Canopy, Plan, PlantRow, Screen } from '../../../plan/types.ts';

@@ -1,4 +1,7 @@
 import { firstFrom } from '../../../scene/bearings.ts';
+import { TOUCH } from '../../../scene/ties.ts';
+import { bareHarm } from '../search/bare-harm.ts';
+import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
 import {
   CROSSING_OF,
   CROSSINGS,
@@ -9,10 +12,7 @@ import {
   TERMS_A_PAIR,
 } from '../search/harm-pairs.ts';
 import type { Gains, Response } from '../search/responses.ts';
-import { bareHarm } from '../search/bare-harm.ts';
-import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
 import type { TurnedRays } from '../search/turned-rays.ts';
-import { TOUCH } from '../../../scene/ties.ts';
 
 const EDGE = 1e-9;
 /** Bounds are sums in another order than scores. */

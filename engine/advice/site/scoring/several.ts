@@ -1,7 +1,7 @@
-import type { Canopy, Screen } from '../../../plan/types.ts';
-import type { Scored } from '../search/contest.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import { meets } from '../../../plan/geometry/shapes.ts';
+import type { Canopy, Screen } from '../../../plan/types.ts';
+import type { Scored } from '../search/contest.ts';
 
 /** Cloth that is put up together. */
 export interface Group {

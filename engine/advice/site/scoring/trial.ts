@@ -13,8 +13,8 @@ import {
 } from '../../../load/leaf/judge.ts';
 import type { Surroundings, WallGlow } from '../../../load/leaf/surroundings.ts';
 import { maskOf } from '../../../load/light/grid-of.ts';
-import { isEstablished } from '../../../load/verdict/limit.ts';
 import type { Outcome, Verdict } from '../../../load/types.ts';
+import { isEstablished } from '../../../load/verdict/limit.ts';
 import { milderBy, verdictOf } from '../../../load/verdict/verdict.ts';
 import { yardOf } from '../../../load/yard.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
@@ -25,9 +25,9 @@ import type { ClothSheet } from '../../../scene/solids.ts';
 import type { Period } from '../../../sun/samples.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import { clothArea } from '../../compare/cost.ts';
-import { leafTables } from './leaf-tables.ts';
 import { lightGuard } from '../rules/light-left.ts';
 import { type Targets, targetsOf } from '../search/targets.ts';
+import { leafTables } from './leaf-tables.ts';
 import { skyRaysOf } from './together.ts';
 
 /** So many places of a bed bring what is told of it within 2 % of today's harm. */

@@ -1,5 +1,5 @@
-import { mostRoofFirst, searchRoofs } from '../kinds/roof.ts';
 import { curtainsOfDrops, mostDropsFirst, searchRoofsWithDrops } from '../kinds/roof-with-drops.ts';
+import { mostRoofFirst, searchRoofs } from '../kinds/roof.ts';
 import { mostScreenFirst, searchScreens } from '../kinds/screen.ts';
 import { spreadOut } from './lattice.ts';
 import { layOutTurn, levelsOf, type Search, type Turn } from './turn.ts';

@@ -1,22 +1,22 @@
 import { skyRays } from '../../../cast/sky.ts';
-import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import { worthOf } from '../../../plan/defaults.ts';
-import type { Plan, PlantRow } from '../../../plan/types.ts';
-import { bedSample } from '../bed-sample.ts';
 import { groundRise } from '../../../load/leaf/ground.ts';
-import type { WallsRound } from '../../../load/leaf/walls/walls-round.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import type { Surroundings } from '../../../load/leaf/surroundings.ts';
+import type { WallsRound } from '../../../load/leaf/walls/walls-round.ts';
 import { skyCaster } from '../../../load/light/kept-caster.ts';
 import { skyViewerOf } from '../../../load/light/sky-viewer.ts';
+import type { Outcome } from '../../../load/types.ts';
 import { limitOf } from '../../../load/verdict/limit.ts';
 import { plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
-import type { Outcome } from '../../../load/types.ts';
+import { worthOf } from '../../../plan/defaults.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
+import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import { sceneOf } from '../../../scene/scene-of.ts';
 import type { OwnCrown, Scene } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
+import { bedSample } from '../bed-sample.ts';
 import type { Progress } from '../progress.ts';
 
 /** A plant, bed or planted tree that names its row. */

@@ -1,6 +1,6 @@
+import { radiansOf } from '../../../plan/geometry/angles.ts';
 import { boundsOf } from '../../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../../plan/types.ts';
-import { radiansOf } from '../../../plan/geometry/angles.ts';
 
 /**
  * Square cells over a yard, turned clockwise: u runs along the cloth's right, v along its front. Edges and corners of

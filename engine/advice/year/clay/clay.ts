@@ -1,23 +1,23 @@
-/** Reflective clay: which plants, how much, when, what it does and what it must not touch. */
-import { area, openRing } from '../../../plan/geometry/shapes.ts';
-import { foliageFromOf } from '../../../plan/defaults.ts';
-import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { heatDayOf } from '../../../load/leaf/heat-day.ts';
-import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { surfaceTemperature } from '../../../load/leaf/leaf.ts';
 import type { LeafMoment } from '../../../load/leaf/receives.ts';
 import { OPEN } from '../../../load/leaf/surroundings.ts';
-import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../../load/types.ts';
+import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
+import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/planted.ts';
+import { foliageFromOf } from '../../../plan/defaults.ts';
+/** Reflective clay: which plants, how much, when, what it does and what it must not touch. */
+import { area, openRing } from '../../../plan/geometry/shapes.ts';
+import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { sceneOf } from '../../../scene/scene-of.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import { countedFrom, countingDays, LEAST_HARM } from '../hot-days.ts';
 import type { HotDates, Stretch } from '../hot-days.ts';
-import type { ClayAdvice, ClayPlant } from './types.ts';
 import { CLAY_FIRST, CLAY_NEXT } from './mix.ts';
-import { clayWords } from './words.ts';
+import type { ClayAdvice, ClayPlant } from './types.ts';
 import { clayRefusals, outOfFlower } from './who-may-be-sprayed.ts';
+import { clayWords } from './words.ts';
 
 /** Absorptance to sunlight of a leaf under a clay film, 0.35 to 0.45. */
 export const CLAY_ABSORPTANCE = 0.4;

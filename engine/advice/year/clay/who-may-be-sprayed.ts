@@ -1,15 +1,15 @@
 /** Who may be sprayed with clay at all, whoever asks: the year, or the ladder of cheaper cures. */
 import { type LightStanding, lightStanding } from '../../../load/light/light-class.ts';
-import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome } from '../../../load/types.ts';
+import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { withoutCloth } from '../../../plan/cloth.ts';
+import { dayOfMonth } from '../../../plan/dates.ts';
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { dateIn, daysAfter, monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
 import { seasonMonths } from '../../../sun/days/season.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import { dayLight } from '../../words/plant-light.ts';
 import { isInFlower } from './bloom.ts';
-import { withoutCloth } from '../../../plan/cloth.ts';
-import { dayOfMonth } from '../../../plan/dates.ts';
 
 const EATEN_LEAVES: readonly string[] = ['lettuce', 'spinach', 'chard', 'kale', 'cabbage', 'amaranth', 'leafy'];
 /** A cloth that takes more of a plant's light shades it. */

@@ -1,15 +1,15 @@
+import { agreeingWith } from '../../../plan/agreement.ts';
 /** What is said of clay, once the person has chosen it: for whom and when first, then how, then what it does. */
 import { dayWords } from '../../../plan/dates.ts';
-import { agreeingWith } from '../../../plan/agreement.ts';
 import { nameOf } from '../../../plan/names.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { formatMass, formatRain, formatTemperatureDifference } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import type { Advice } from '../advice.ts';
-import type { ClayAdvice, ClayPlant } from './types.ts';
-import { CLAY_FIRST, CLAY_LIGHT, CLAY_NEXT } from './mix.ts';
 import { GALLON, litresWords } from '../water/litres-words.ts';
 import { daysFolded, namesInside, sentenceCase } from '../words.ts';
+import { CLAY_FIRST, CLAY_LIGHT, CLAY_NEXT } from './mix.ts';
+import type { ClayAdvice, ClayPlant } from './types.ts';
 
 export function clayWords(plan: Plan, { plants, skipped, washedOff }: Omit<ClayAdvice, 'advice'>): Advice[] {
   const refusals = refusalWords(plan, skipped).map((text): Advice => ({ basis: 'common practice', text }));

@@ -1,9 +1,10 @@
+import type { Outcome } from '../../../load/types.ts';
 /**
  * When each cloth should hang: by what it spares its own plants and the light it leaves them, not by the date of habit.
  */
 import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { harmOf } from '../../../load/verdict/harm-of.ts';
-import type { Outcome } from '../../../load/types.ts';
+import { type Cloth, isCloth } from '../../../plan/cloth.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import {
@@ -21,7 +22,6 @@ import type { HotDates, HotDays } from '../hot-days.ts';
 import { lightUnder, shortOn } from './light.ts';
 import type { ClothMonth, ClothSeason } from './types.ts';
 import { clothAdvice } from './words.ts';
-import { type Cloth, isCloth } from '../../../plan/cloth.ts';
 
 /**
  * In a month in which a plant has light enough without the cloth and too little under it, hot days must count so many

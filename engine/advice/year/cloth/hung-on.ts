@@ -1,9 +1,9 @@
+import { isCloth } from '../../../plan/cloth.ts';
 /** Whether cloth hangs on a day: by the plan's own dates, else by the diary, else it is taken to. */
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
 import type { ClothSeason } from './types.ts';
-import { isCloth } from '../../../plan/cloth.ts';
 
 interface ClothOn {
   readonly id: string;

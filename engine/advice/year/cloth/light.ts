@@ -1,7 +1,7 @@
 /** What a cloth takes of the light that plants need. */
 import { lightStanding } from '../../../load/light/light-class.ts';
-import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome } from '../../../load/types.ts';
+import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import type { Period } from '../../../sun/samples.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';

@@ -1,6 +1,6 @@
+import type { LightStanding } from '../../../load/light/light-class.ts';
 /** What is said of a cloth through the year: when it hangs and why, and how it comes down. */
 import { dayWords } from '../../../plan/dates.ts';
-import type { LightStanding } from '../../../load/light/light-class.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { unitsOf } from '../../../plan/units/units.ts';

@@ -1,21 +1,21 @@
-/** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
-import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';
 import { normalShare } from '../../../load/light/normal.ts';
-import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Nine, Outcome } from '../../../load/types.ts';
+import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { withoutCloth } from '../../../plan/cloth.ts';
+/** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
+import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
-import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
+import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
 import { seasonDates } from '../../../sun/days/season.ts';
+import { clockNear } from '../../../sun/days/zone.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { dayLight } from '../../words/plant-light.ts';
 import { CLEAR_NIGHT } from './clear-night.ts';
 import { frostHelp } from './help.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 import { frostWords } from './words.ts';
-import { withoutCloth } from '../../../plan/cloth.ts';
-import { clockNear } from '../../../sun/days/zone.ts';
 
 /** Light through frost cloth of 17 to 42 g/m². */
 const COVER_LIGHT = [0.7, 0.85] as const;

@@ -1,21 +1,21 @@
+import { agreeingWith } from '../../../plan/agreement.ts';
 /** The year's advice as dated work, each with a name that stays the same. */
 import { dayWords } from '../../../plan/dates.ts';
+import { listWords } from '../../../plan/list-words.ts';
+import { nameOf } from '../../../plan/names.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
-import type { ClayAdvice } from '../clay/types.ts';
-import type { FrostAdvice } from '../frost/types.ts';
 import { hardeningOf } from '../../place/hardening.ts';
-import { uncoverAdvice } from '../cloth/words.ts';
-import type { ClothSeason } from '../cloth/types.ts';
-import type { Stretch } from '../hot-days.ts';
 import type { Advice } from '../advice.ts';
+import type { ClayAdvice } from '../clay/types.ts';
+import type { ClothSeason } from '../cloth/types.ts';
+import { uncoverAdvice } from '../cloth/words.ts';
+import type { FrostAdvice } from '../frost/types.ts';
+import type { Stretch } from '../hot-days.ts';
 import { coolWords, type PotsToCool } from '../pots.ts';
-import type { Newcomer, SeasonEvent } from './types.ts';
-import { agreeingWith } from '../../../plan/agreement.ts';
-import { nameOf } from '../../../plan/names.ts';
-import { listWords } from '../../../plan/list-words.ts';
-import { fewNames, namesInside, sentenceCase } from '../words.ts';
 import type { PlantWater } from '../water/water.ts';
+import { fewNames, namesInside, sentenceCase } from '../words.ts';
+import type { Newcomer, SeasonEvent } from './types.ts';
 
 /** First and last day on which hot days count, and the plants that feel them first. */
 interface HeatTime extends Stretch {

@@ -5,10 +5,10 @@ import type { Plan } from '../../../plan/types.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
 import { monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
 import { seasonMonths } from '../../../sun/days/season.ts';
-import { litresWords } from '../water/litres-words.ts';
 import type { Advice } from '../advice.ts';
-import type { MonthPage, SeasonEvent } from './types.ts';
+import { litresWords } from '../water/litres-words.ts';
 import type { PlantWater } from '../water/water.ts';
+import type { MonthPage, SeasonEvent } from './types.ts';
 
 export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: readonly PlantWater[]): MonthPage[] {
   const summer = seasonMonths(plan);

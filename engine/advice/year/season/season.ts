@@ -1,21 +1,20 @@
 /** The year's advice: cloth, hardening, clay, water and frost, dated, with a page a month. */
 import { cautionsFor } from '../../../frame/work/cautions.ts';
 import { plantLoadsOf } from '../../../load/load-of.ts';
-import { plantFeatures } from '../../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../../load/types.ts';
+import { plantFeatures } from '../../../load/verdict/planted.ts';
+import { withoutCloth } from '../../../plan/cloth.ts';
+import { KeptByContent } from '../../../plan/kept.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { withoutDiary } from '../../../plan/without-diary.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
 import { seasonDates } from '../../../sun/days/season.ts';
 import { isRough, type Weather } from '../../../sun/weather/weather.ts';
 import { clayAdvice } from '../clay/clay.ts';
-import { frostAdvice } from '../frost/frost.ts';
 import { clothSeasons } from '../cloth/cloth.ts';
+import { hungAsTold } from '../cloth/hung-on.ts';
 import { clothNotes } from '../cloth/words.ts';
-import { eventsOf, type SeasonParts } from './events.ts';
-import { monthPages } from './months.ts';
-import { risksOf } from './risks.ts';
-import { withWidenedSeason } from '../span.ts';
-import type { Newcomer, SeasonResult } from './types.ts';
+import { frostAdvice } from '../frost/frost.ts';
 import {
   countedFrom,
   countingDays,
@@ -28,11 +27,12 @@ import {
 } from '../hot-days.ts';
 import type { HotDates, HotDays } from '../hot-days.ts';
 import { potsToCool } from '../pots.ts';
-import { hungAsTold } from '../cloth/hung-on.ts';
+import { withWidenedSeason } from '../span.ts';
 import { waterOf } from '../water/water.ts';
-import { withoutCloth } from '../../../plan/cloth.ts';
-import { withoutDiary } from '../../../plan/without-diary.ts';
-import { KeptByContent } from '../../../plan/kept.ts';
+import { eventsOf, type SeasonParts } from './events.ts';
+import { monthPages } from './months.ts';
+import { risksOf } from './risks.ts';
+import type { Newcomer, SeasonResult } from './types.ts';
 
 /** @returns the advice of a year around the plan's season, or what the plan lacks for it */
 export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {

@@ -1,18 +1,18 @@
 /** What a frosty night asks for. */
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { MS_PER_HOUR } from '../../../plan/units/per-unit.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import type { Units } from '../../../plan/units/units.ts';
-import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
+import { monthOfDate } from '../../../sun/days/calendar.ts';
+import { clockOf } from '../../../sun/days/zone.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { CLEAR_NIGHT } from '../frost/clear-night.ts';
 import { isOver } from '../frost/frost.ts';
 import { type FrostHelp, frostHelp } from '../frost/help.ts';
 import { namesInside } from '../words.ts';
 import type { TomorrowTask } from './types.ts';
-import { MS_PER_HOUR } from '../../../plan/units/per-unit.ts';
-import { clockOf } from '../../../sun/days/zone.ts';
 
 /** A night is believed to freeze where the month's usual low is at most so many standard deviations off. Our choice. */
 const BELIEVED_SPREADS = 3;

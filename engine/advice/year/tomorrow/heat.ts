@@ -1,10 +1,10 @@
+import type { HeatDay } from '../../../load/leaf/heat-day.ts';
+import type { Stretch } from '../../../load/types.ts';
 /** What a hot day asks for: water the evening before, shade by the minute, work done before the heat. */
 import { stretchOf } from '../../../load/verdict/clock.ts';
-import type { HeatDay } from '../../../load/leaf/heat-day.ts';
+import { burnsByFruit } from '../../../load/verdict/planted.ts';
 import { agreeingWith } from '../../../plan/agreement.ts';
 import { compassWord } from '../../../plan/compass.ts';
-import { burnsByFruit } from '../../../load/verdict/planted.ts';
-import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
 import { nameOf } from '../../../plan/names.ts';
 import type { CivilDate, ClockTime, Plan } from '../../../plan/types.ts';
@@ -13,8 +13,8 @@ import { formatHeatLimit, formatTemperature } from '../../../plan/units/shown.ts
 import type { Units } from '../../../plan/units/units.ts';
 import { sunUp } from '../../../sun/sun-up.ts';
 import { isMovable } from '../../place/movable.ts';
-import { litresWords } from '../water/litres-words.ts';
 import { clothOn } from '../cloth/hung-on.ts';
+import { litresWords } from '../water/litres-words.ts';
 import { usableWater } from '../water/water.ts';
 import { namesInside } from '../words.ts';
 import { potTasks } from './pots.ts';

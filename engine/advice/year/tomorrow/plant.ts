@@ -1,12 +1,12 @@
+import type { HeatDay } from '../../../load/leaf/heat-day.ts';
+import type { SkyViewer } from '../../../load/light/sky-viewer.ts';
+import { rootsOf } from '../../../load/pot/pot-load.ts';
 /** How a plant stands on one day of a typed forecast: at its worst side, under a clear sky. */
 import { stretchOf } from '../../../load/verdict/clock.ts';
-import type { HeatDay } from '../../../load/leaf/heat-day.ts';
-import { rootsOf } from '../../../load/pot/pot-load.ts';
 import { clothNow } from '../../../load/verdict/cloth-now.ts';
-import { isEstablished, limitOf } from '../../../load/verdict/limit.ts';
 import { judgedPlant } from '../../../load/verdict/judged.ts';
+import { isEstablished, limitOf } from '../../../load/verdict/limit.ts';
 import type { PlantFeature } from '../../../load/verdict/planted.ts';
-import type { SkyViewer } from '../../../load/light/sky-viewer.ts';
 import { sunCame } from '../../../load/verdict/sun-came.ts';
 import { milderBy, verdictOf, worstOf } from '../../../load/verdict/verdict.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';

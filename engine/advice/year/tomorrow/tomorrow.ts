@@ -1,29 +1,29 @@
 /** One day's list from a typed forecast: what to do when, for whom, from the evening before on. */
 import { cautionsFor } from '../../../frame/work/cautions.ts';
-import { saturationVapour } from '../../../load/leaf/leaf-balance.ts';
 import { heatDayOf } from '../../../load/leaf/heat-day.ts';
-import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { saturationVapour } from '../../../load/leaf/leaf-balance.ts';
 import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
-import { offsetOf } from '../../../plan/defaults.ts';
+import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { isCloth } from '../../../plan/cloth.ts';
 import { isCivilDate, monthWord } from '../../../plan/dates.ts';
+import { offsetOf } from '../../../plan/defaults.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
-import { inYearlySpan } from '../../../plan/year-span.ts';
 import { minutesOf } from '../../../plan/units/clock.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
+import { inYearlySpan } from '../../../plan/year-span.ts';
 import { buildScene } from '../../../scene/build.ts';
-import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
+import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { sunUp } from '../../../sun/sun-up.ts';
 import { clothOn, withClothOn } from '../cloth/hung-on.ts';
+import { waterOn } from '../water/water.ts';
 import { dateWords, namesInside, sentenceCase } from '../words.ts';
 import { frostTasks } from './frost.ts';
 import { heatTasks, HOT_WORK, isHurt } from './heat.ts';
 import { plantOfDay } from './plant.ts';
 import type { Forecast, Tomorrow, TomorrowPlant } from './types.ts';
-import { waterOn } from '../water/water.ts';
-import { isCloth } from '../../../plan/cloth.ts';
 
 /** Between a day's high and low where the climate has no figures for the month. Our choice. [K] */
 const USUAL_SWING = 15;

@@ -1,21 +1,21 @@
-/** How much water each plant, bed and pot uses in a day, in the open, without cloth and as it stands. */
-import { area, openRing } from '../../../plan/geometry/shapes.ts';
-import { elevationOf, potOf } from '../../../plan/defaults.ts';
-import type { Plan, Plant } from '../../../plan/types.ts';
-import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/planted.ts';
 import { LEAF_WIND_SHARE } from '../../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../../load/types.ts';
+import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/planted.ts';
+import { withoutCloth } from '../../../plan/cloth.ts';
+import { dayOfMonth } from '../../../plan/dates.ts';
+import { elevationOf, potOf } from '../../../plan/defaults.ts';
+/** How much water each plant, bed and pot uses in a day, in the open, without cloth and as it stands. */
+import { area, openRing } from '../../../plan/geometry/shapes.ts';
+import type { Plan, Plant } from '../../../plan/types.ts';
 import { shelterOf } from '../../../scene/shelter.ts';
-import { dayOfYear } from '../../../sun/days/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
-import type { Period } from '../../../sun/samples.ts';
+import { dayOfYear } from '../../../sun/days/calendar.ts';
 import { seasonMonths } from '../../../sun/days/season.ts';
+import type { Period } from '../../../sun/samples.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import { type DayLight, dayLight } from '../../words/plant-light.ts';
 import { adjustedCoefficient, tabledCoefficient } from './crop-coefficients.ts';
 import { type FaoDay, referenceEvapotranspiration, saturation, windAtTwoMetres } from './fao56.ts';
-import { withoutCloth } from '../../../plan/cloth.ts';
-import { dayOfMonth } from '../../../plan/dates.ts';
 
 /** The true need is from so much less to so much more than the tables say. Our choice. */
 const COEFFICIENT_PM = 0.2;

@@ -1,6 +1,6 @@
-import { CrownShadows } from './crown-shadows.ts';
 import type { GridSolids } from '../grid-solids.ts';
 import type { GridSpec } from '../grid-spec.ts';
+import { CrownShadows } from './crown-shadows.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
 import { StandShadows } from './stand-shadows.ts';
 

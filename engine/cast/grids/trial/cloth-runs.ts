@@ -1,7 +1,7 @@
 import type { ClothSheet } from '../../../scene/solids.ts';
+import type { Directions } from '../../passes.ts';
 import { gridCloth, gridClothShare } from '../grid-solids.ts';
 import type { GridSpec } from '../grid-spec.ts';
-import type { Directions } from '../../passes.ts';
 import { MOST_CORNERS } from '../shadows/flat-sided-shadows.ts';
 
 const NO_CORNERS = new Float64Array(0);

@@ -1,11 +1,11 @@
 import type { Scene, ClothSheet } from '../../../scene/solids.ts';
-import type { GridSpec } from '../grid-spec.ts';
-import { KeptShade } from './kept-shade.ts';
-import { PassCaster } from '../pass-caster.ts';
 import { directionsOf } from '../../passes.ts';
 import type { Passes } from '../../passes.ts';
+import type { GridSpec } from '../grid-spec.ts';
+import { PassCaster } from '../pass-caster.ts';
 import { ShadeSums } from '../shade-sums.ts';
 import { ClothRuns } from './cloth-runs.ts';
+import { KeptShade } from './kept-shade.ts';
 
 /** A yard cast once, over which cloth can be tried: each trial costs only what changes from the one before. */
 export interface TrialCaster {

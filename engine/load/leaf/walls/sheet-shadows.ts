@@ -1,10 +1,10 @@
 /** Where a sheet of cloth throws its shadow on faces: samples whose shadow misses a patch are passed over unasked. */
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
+import { dot, type SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { FacePatch } from '../../../scene/faces/patches.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
 import type { Facing, LitDays } from './lit-days.ts';
 import { outOf } from './patch-light.ts';
-import { dot, type SpacePoint } from '../../../plan/geometry/vectors.ts';
 
 /** What a sheet takes of the sun on faces. */
 export class SheetShadows {

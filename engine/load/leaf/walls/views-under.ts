@@ -4,8 +4,8 @@ import { bearingsOfSheets } from '../../../cast/points/point-rays.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { ClothSheet, OwnCrown } from '../../../scene/solids.ts';
 import { TOUCH } from '../../../scene/ties.ts';
-import { type EndedRays, sumsOf, type View, type Views } from './view.ts';
 import type { ViewFinder } from './view-finder.ts';
+import { type EndedRays, sumsOf, type View, type Views } from './view.ts';
 
 /** Views of a yard with further cloth in it: the rays are known, and only the cloth is asked whether it hides them. */
 export class ViewsUnder implements Views {

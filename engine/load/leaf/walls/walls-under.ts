@@ -4,12 +4,12 @@ import type { Faces } from '../../../scene/faces/faces.ts';
 import type { ClothSheet, OwnCrown } from '../../../scene/solids.ts';
 import type { HeatDay } from '../heat-day.ts';
 import type { WallGlow } from '../surroundings.ts';
-import { GlowFinder, Glows, isLitAlike, type LightsOn, type WallGlows } from './glows.ts';
 import { GlowSum } from './glow-sum.ts';
+import { GlowFinder, Glows, isLitAlike, type LightsOn, type WallGlows } from './glows.ts';
 import { LightsUnder } from './lights-under.ts';
 import type { FaceLights } from './patch-light.ts';
-import type { View } from './view.ts';
 import type { ViewFinder } from './view-finder.ts';
+import type { View } from './view.ts';
 import { ViewsUnder } from './views-under.ts';
 
 /** Where cloth changes nothing for a point it has the very glow that it has without. */

@@ -1,5 +1,6 @@
 /** Outlines out of a drawing, put into a plan as walls, buildings or beds. */
 import { addFeature, freshId } from '../../edit/edit-feature.ts';
+import { toMillimetre } from '../../geometry/rounding.ts';
 import { boundsOf, distance } from '../../geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint, Problem } from '../../types.ts';
 import { parsePlan } from '../parse.ts';
@@ -7,7 +8,6 @@ import { planText } from '../serialize.ts';
 import { dxfOutlines } from './dxf.ts';
 import { geoJsonOutlines } from './geo-json.ts';
 import type { Outline, OutlineKind } from './types.ts';
-import { toMillimetre } from '../../geometry/rounding.ts';
 
 /** A drawing that lies farther from the yard than this has an origin of its own. [m] */
 const FAR = 1000;

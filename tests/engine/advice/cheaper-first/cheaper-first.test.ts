@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
-import { CLAY_ABSORPTANCE } from '../../../../engine/advice/year/clay/clay.ts';
 import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
-import { cheaperHeadline } from '../../../../engine/advice/words/cure-headlines.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
-import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
+import { cheaperHeadline } from '../../../../engine/advice/words/cure-headlines.ts';
+import { CLAY_ABSORPTANCE } from '../../../../engine/advice/year/clay/clay.ts';
 import { heatDaysOf } from '../../../../engine/load/leaf/heat-day.ts';
 import { surfaceTemperature, type Watering } from '../../../../engine/load/leaf/leaf.ts';
+import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { plantPoints } from '../../../../engine/load/verdict/plant-points.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';

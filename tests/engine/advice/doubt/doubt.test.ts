@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { clothInput } from '../../../../engine/advice/doubt/unsaid.ts';
 import { doubtOf } from '../../../../engine/advice/doubt/doubt.ts';
 import { createRayYard } from '../../../../engine/advice/doubt/rays.ts';
 import type { DoubtResult } from '../../../../engine/advice/doubt/types.ts';
+import { clothInput } from '../../../../engine/advice/doubt/unsaid.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';

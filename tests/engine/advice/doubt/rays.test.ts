@@ -4,8 +4,8 @@ import { doubtInputs } from '../../../../engine/advice/doubt/inputs.ts';
 import { createRayYard } from '../../../../engine/advice/doubt/rays.ts';
 import type { RayHarm } from '../../../../engine/advice/doubt/suffered.ts';
 import { rayVerdicts } from '../../../../engine/advice/doubt/verdicts.ts';
-import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Feature, How, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { upBearingOf } from '../../../../engine/plan/defaults.ts';
 import { shadowMarks } from '../../../../engine/advice/marks/shadow-marks.ts';
 import type { ShadowMark } from '../../../../engine/advice/marks/types.ts';
-import { sunAtMs } from '../../../../engine/survey/place/sun-at.ts';
-import { instantOf } from '../../../../engine/sun/days/zone.ts';
+import { upBearingOf } from '../../../../engine/plan/defaults.ts';
 import type { Feature, How, Plan, PlanPoint, Wall } from '../../../../engine/plan/types.ts';
+import { instantOf } from '../../../../engine/sun/days/zone.ts';
+import { sunAtMs } from '../../../../engine/survey/place/sun-at.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
 
 const WALL: Wall = {

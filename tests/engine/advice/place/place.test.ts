@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { hardeningOf } from '../../../../engine/advice/place/hardening.ts';
-import { placeOf } from '../../../../engine/advice/place/place.ts';
-import { createPotJudges } from '../../../../engine/advice/place/judge.ts';
-import { potNamed, potThere } from '../../../../engine/advice/place/pot-there.ts';
-import { winterDayOf } from '../../../../engine/advice/place/winter-day.ts';
 import { potGround } from '../../../../engine/advice/place/ground.ts';
+import { hardeningOf } from '../../../../engine/advice/place/hardening.ts';
+import { createPotJudges } from '../../../../engine/advice/place/judge.ts';
+import { placeOf } from '../../../../engine/advice/place/place.ts';
+import { potNamed, potThere } from '../../../../engine/advice/place/pot-there.ts';
 import { better, type Tried } from '../../../../engine/advice/place/rank.ts';
+import { winterDayOf } from '../../../../engine/advice/place/winter-day.ts';
 import { wantsWinterSun, WINTER_SUN, winterWarning } from '../../../../engine/advice/place/winter.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { reviewOf } from '../../../../engine/advice/review/review.ts';
 import { checkReadings, leafReadings } from '../../../../engine/advice/review/readings.ts';
+import { reviewOf } from '../../../../engine/advice/review/review.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy, Feature, Plan, Plant, Reading } from '../../../../engine/plan/types.ts';
 

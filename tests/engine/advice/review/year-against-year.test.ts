@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { yearsAgainst } from '../../../../engine/advice/review/year-against-year.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
-import { appendJournal, setSummerMonth } from '../../../../engine/plan/edit/plan.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import { appendJournal, setSummerMonth } from '../../../../engine/plan/edit/plan.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { base, cooler, JULY, twoYears, TWO_SUMMERS } from './two-summers.ts';
 

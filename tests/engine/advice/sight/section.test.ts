@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { sectionOf, type Section, type SectionRequest } from '../../../../engine/advice/sight/section.ts';
 import { canopyDayOf, cureOf, slipOf } from '../../../../engine/advice/sight/section-slip.ts';
+import { sectionOf, type Section, type SectionRequest } from '../../../../engine/advice/sight/section.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../../engine/plan/options.ts';
 import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
-import { samplesOf } from '../../../../engine/sun/samples.ts';
-import { LEMON } from '../planted.ts';
 import { clockOf } from '../../../../engine/sun/days/zone.ts';
+import { samplesOf } from '../../../../engine/sun/samples.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { LEMON } from '../planted.ts';
 
 const minutes = (clock: string | undefined): number =>
   clock === undefined ? NaN : Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3));

@@ -1,20 +1,20 @@
-import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { describe, expect, test } from 'vitest';
-import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { NOTHING } from '../../../../engine/advice/sight/seen.ts';
 import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
 import { lowSunOn } from '../../../../engine/advice/site/scoring/low-sun.ts';
-import { siteOf } from '../../../../engine/advice/site/site.ts';
-import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
 import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
 import { createTrial } from '../../../../engine/advice/site/scoring/trial.ts';
-import { NOTHING } from '../../../../engine/advice/sight/seen.ts';
+import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
+import { siteOf } from '../../../../engine/advice/site/site.ts';
+import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { gridOf } from '../../../../engine/load/light/grid-of.ts';
 import { loadOf } from '../../../../engine/load/load-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import { footprintOf } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 import type { Canopy, Plan, Screen } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 import { mostOf } from './small-plans.ts';
-import { footprintOf } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 
 function clothOf(plan: Plan, option: string): (Canopy | Screen)[] {
   const adds = plan.options?.find(({ id }) => id === option)?.adds ?? [];

@@ -1,13 +1,13 @@
+import { askedOf } from '../../../../engine/advice/site/request.ts';
+import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
+import { yardRules } from '../../../../engine/advice/site/rules/yard-rules.ts';
+import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
+import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
 import { roofOf, screenOf } from '../../../../engine/advice/site/search/candidates.ts';
 import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
-import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
-import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
-import { askedOf } from '../../../../engine/advice/site/request.ts';
-import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
-import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
 import { turnedLattice } from '../../../../engine/advice/site/search/turned-lattice.ts';
-import { yardRules } from '../../../../engine/advice/site/rules/yard-rules.ts';
+import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import type { Canopy, DropSide, Plan, Screen } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { layOut } from '../../../../engine/advice/site/lay-out.ts';
 import { searchYard } from '../../../../engine/advice/site/search-yard.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Canopy, Plan, PlantRow, Screen } from '../../../../engine/plan/types.ts';
+import { LONG } from '../../../long.ts';
 import { randomFrom } from '../../cast/random-plans.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 import { everyCloth, everyPlace, scorerOf } from './every-cloth.ts';
 import { type PlainRules, plainRules } from './plain-rules.ts';
-import { LONG } from '../../../long.ts';
 import { smallPlan, TENDER } from './small-plans.ts';
 
 /** Small yards tried whole. */

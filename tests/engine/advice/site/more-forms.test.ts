@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { CLIMBERS } from '../../../../engine/advice/site/climbers.ts';
 import { pricedWords } from '../../../../engine/advice/site/advice-words.ts';
+import { CLIMBERS } from '../../../../engine/advice/site/climbers.ts';
 import { livingScreen } from '../../../../engine/advice/site/living-screen.ts';
 import { movedAndCovered } from '../../../../engine/advice/site/moved-and-covered.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';

@@ -1,15 +1,15 @@
-import { turnOf } from '../../../../engine/plan/defaults.ts';
-import { frameFitter } from '../../../../engine/frame/fit-frame.ts';
 import { castRay } from '../../../../engine/cast/points/ray.ts';
 import { skyRays } from '../../../../engine/cast/sky.ts';
+import { frameFitter } from '../../../../engine/frame/fit-frame.ts';
 import { yardOf } from '../../../../engine/load/yard.ts';
+import { turnOf } from '../../../../engine/plan/defaults.ts';
+import { canopyCorners } from '../../../../engine/plan/geometry/cloth-shapes.ts';
+import type { SpacePoint } from '../../../../engine/plan/geometry/vectors.ts';
+import type { Canopy, Eye, Plan, PlanPoint, Plant, Screen } from '../../../../engine/plan/types.ts';
 import { clothSheets } from '../../../../engine/scene/build.ts';
 import { clothCosine, clothMeets, slantShare } from '../../../../engine/scene/cloth-sheet.ts';
 import { planDirection } from '../../../../engine/scene/direction.ts';
-import type { Canopy, Eye, Plan, PlanPoint, Plant, Screen } from '../../../../engine/plan/types.ts';
-import type { SpacePoint } from '../../../../engine/plan/geometry/vectors.ts';
 import { valueOf } from '../../load/yard-plan.ts';
-import { canopyCorners } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 
 /**
  * The rules that cloth is searched under, as somebody who checks one piece with tape, eye and light meter would put

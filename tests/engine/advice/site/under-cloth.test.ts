@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { lightGuard } from '../../../../engine/advice/site/rules/light-left.ts';
 import { standingsOf } from '../../../../engine/advice/site/scoring/plant-states.ts';
-import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { yardOf } from '../../../../engine/load/yard.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy } from '../../../../engine/plan/types.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { whyBurnt } from '../../../../engine/advice/why/why.ts';
 import type { WhyRequest, WhyResult } from '../../../../engine/advice/why/types.ts';
+import { whyBurnt } from '../../../../engine/advice/why/why.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { JournalEntry, Plan } from '../../../../engine/plan/types.ts';
 

@@ -1,6 +1,7 @@
 /** Every share of heat damage is told of the plants that it is for; every verdict as the heatwave day's. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
 import { compareOptions } from '../../../../engine/advice/compare/compare.ts';
 import { addedWords, adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
@@ -8,7 +9,6 @@ import type { SiteOption, SiteResult } from '../../../../engine/advice/site/type
 import { lessWords, offWords } from '../../../../engine/advice/words/effect-words.ts';
 import { effectOn, type Harmed } from '../../../../engine/advice/words/served.ts';
 import { heatwaveWords } from '../../../../engine/advice/words/stands.ts';
-import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
 import type { Verdict } from '../../../../engine/load/types.ts';
 import { worthOf } from '../../../../engine/plan/defaults.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';

@@ -3,7 +3,8 @@ import { yardPlan } from '../../load/yard-plan.ts';
 
 /** What a yard calls for: no cloth; or cloth of a density between two, in a role's first answer. */
 type Advice =
-  { readonly cloth: 'none'; readonly because: RegExp } | { readonly cloth: readonly [least: number, most: number] };
+  | { readonly cloth: 'none'; readonly because: RegExp }
+  | { readonly cloth: readonly [least: number, most: number] };
 
 /** A short yard, the advice that it calls for, why, and who says so. */
 export interface Yard {

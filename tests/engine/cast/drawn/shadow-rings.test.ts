@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { castRay } from '../../../../engine/cast/points/ray.ts';
 import { shadowRingsOf } from '../../../../engine/cast/drawn/shadow-rings.ts';
+import { castRay } from '../../../../engine/cast/points/ray.ts';
 import { distanceToPath, pointInRing } from '../../../../engine/plan/geometry/shapes.ts';
 import { buildScene, stateOf } from '../../../../engine/scene/build.ts';
 import { randomFrom, randomPlan } from '../random-plans.ts';

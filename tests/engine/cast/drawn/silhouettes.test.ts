@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
+import { silhouettesOf } from '../../../../engine/cast/drawn/silhouettes.ts';
+import type { SkyPoint } from '../../../../engine/cast/drawn/silhouettes.ts';
 import { buildScene, castRay, demoPlan, stateOf, upBearingOf } from '../../../../engine/index.ts';
 import type { Plan, SpacePoint } from '../../../../engine/index.ts';
 import { domePoint } from '../../../../web/charts/dome.ts';
-import { silhouettesOf } from '../../../../engine/cast/drawn/silhouettes.ts';
-import type { SkyPoint } from '../../../../engine/cast/drawn/silhouettes.ts';
 
 /** Whether a direction lies in outlines drawn on the dome, the even-odd rule. */
 function inside(loops: readonly (readonly SkyPoint[])[], direction: SkyPoint): boolean {

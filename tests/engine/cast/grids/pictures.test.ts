@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { castGrid } from '../../../../engine/cast/grids/cast-grid.ts';
-import { buildScene } from '../../../../engine/scene/build.ts';
 import type { Feature } from '../../../../engine/plan/types.ts';
+import { buildScene } from '../../../../engine/scene/build.ts';
 import { emptyPlan } from '../random-plans.ts';
 
 /** The ground at one moment, up the page up the plan, in cells of 0.5 m from (0, 0): `#` dark, `+` dimmed, `.` open. */

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Passes } from '../../../../engine/cast/passes.ts';
-import { castRay } from '../../../../engine/cast/points/ray.ts';
 import { createPointCaster } from '../../../../engine/cast/points/point-caster.ts';
-import { buildScene, clothSheets, stateOf } from '../../../../engine/scene/build.ts';
+import { castRay } from '../../../../engine/cast/points/ray.ts';
 import type { Canopy, Feature } from '../../../../engine/plan/types.ts';
+import { buildScene, clothSheets, stateOf } from '../../../../engine/scene/build.ts';
 import type { OwnCrown } from '../../../../engine/scene/solids.ts';
 import { emptyPlan, randomFrom, randomPlan } from '../random-plans.ts';
 

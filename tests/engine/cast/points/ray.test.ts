@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { castRay } from '../../../../engine/cast/points/ray.ts';
-import { buildScene } from '../../../../engine/scene/build.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
+import { buildScene } from '../../../../engine/scene/build.ts';
 import { emptyPlan } from '../random-plans.ts';
 
 const DAY = '07-01';

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { turnOf } from '../../../../engine/plan/defaults.ts';
 import { withAsBuilt } from '../../../../engine/frame/layout/as-built.ts';
+import { turnOf } from '../../../../engine/plan/defaults.ts';
+import { canopyCorners } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 import { distance } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
 import { anyCanopy, built, roof, screen, yardWith } from '../yard.ts';
-import { canopyCorners } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 
 const SEED = 88;
 

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { briefOf } from '../../../../engine/frame/layout/brief.ts';
 import { canopyFrame } from '../../../../engine/frame/layout/canopy-frame.ts';
-import { ON_FEET } from '../../../../engine/frame/strength/footings.ts';
 import type { FramePost } from '../../../../engine/frame/layout/model.ts';
+import { screenFrame } from '../../../../engine/frame/layout/screen-frame.ts';
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
+import { ON_FEET } from '../../../../engine/frame/strength/footings.ts';
 import type { Bed, Canopy, PlanPoint } from '../../../../engine/plan/types.ts';
 import { screen, yardWith } from '../yard.ts';
-import { screenFrame } from '../../../../engine/frame/layout/screen-frame.ts';
 
 const SEED = 71;
 

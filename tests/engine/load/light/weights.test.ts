@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { chanceOfHeat, weightsOf } from '../../../../engine/load/light/weights.ts';
 import { meanWithinUnit } from '../../../../engine/load/light/normal.ts';
+import { chanceOfHeat, weightsOf } from '../../../../engine/load/light/weights.ts';
+import type { Plan } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { samplesOf, type Period } from '../../../../engine/sun/samples.ts';
 import { yardPlan } from '../yard-plan.ts';
-import type { Plan } from '../../../../engine/plan/types.ts';
 
 function weigh(plan: Plan, period: Period = { kind: 'season' }) {
   const sampled = samplesOf(plan, period);

@@ -1,9 +1,9 @@
-import { airSunrise, airTemperature } from '../../../../engine/sun/sky/air.ts';
-import { clearSky } from '../../../../engine/sun/sky/clear-sky.ts';
-import { sunPosition } from '../../../../engine/sun/position.ts';
 import { type Pot, type PotDay } from '../../../../engine/load/pot/pot-heat.ts';
 import { POT_ABSORPTANCE, wallLight } from '../../../../engine/load/pot/root-zone.ts';
 import { BEARINGS } from '../../../../engine/load/verdict/plant-points.ts';
+import { sunPosition } from '../../../../engine/sun/position.ts';
+import { airSunrise, airTemperature } from '../../../../engine/sun/sky/air.ts';
+import { clearSky } from '../../../../engine/sun/sky/clear-sky.ts';
 
 /** A black pot as many stand on patios. */
 export const pot = (changes: Partial<Pot> = {}): Pot => ({

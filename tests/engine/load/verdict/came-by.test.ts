@@ -1,6 +1,6 @@
-import { compassWord } from '../../../../engine/plan/compass.ts';
 import { describe, expect, it } from 'vitest';
 import { cameBy, cameByWords } from '../../../../engine/load/verdict/came-by.ts';
+import { compassWord } from '../../../../engine/plan/compass.ts';
 import { namedInside } from '../../../../engine/plan/names.ts';
 import type { Feature } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';

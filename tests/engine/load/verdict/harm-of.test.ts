@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { hotLeafHours } from '../../../../engine/load/verdict/hot-leaf-hours.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
+import { hotLeafHours } from '../../../../engine/load/verdict/hot-leaf-hours.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { valueOf } from '../yard-plan.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { leastLight, lightStanding } from '../../../../engine/load/light/light-class.ts';
-import { isEstablished, limitOf } from '../../../../engine/load/verdict/limit.ts';
-import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Scorch } from '../../../../engine/load/leaf/scorch.ts';
+import { leastLight, lightStanding } from '../../../../engine/load/light/light-class.ts';
+import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { PlantLoad } from '../../../../engine/load/types.ts';
+import { isEstablished, limitOf } from '../../../../engine/load/verdict/limit.ts';
 import { milderBy, verdictOf, worstOf } from '../../../../engine/load/verdict/verdict.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';

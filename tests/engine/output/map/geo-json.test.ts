@@ -5,9 +5,9 @@ import { describe, expect, it } from 'vitest';
 import { loadGeoJson } from '../../../../engine/output/map/geo-json.ts';
 import { jsonPieces } from '../../../../engine/output/text/json-text.ts';
 import { lonLatOf } from '../../../../engine/plan/geometry/lon-lat.ts';
+import type { Plan } from '../../../../engine/plan/types.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 import { smallLoad } from '../small-load.ts';
-import type { Plan } from '../../../../engine/plan/types.ts';
 
 const at = (latitude: number, upBearing = 0): Plan => {
   const base = yardPlan();

@@ -7,8 +7,8 @@ import type {
   PlantLoad,
   WhyResult,
 } from '../../../../engine/index.ts';
-import { oneIn } from '../../../long.ts';
 import { jsonOf, runLine } from '../../../command-line.ts';
+import { oneIn } from '../../../long.ts';
 
 /** The same things of a yard, asked of one verb after the other. */
 const YARDS = [

@@ -1,10 +1,10 @@
 import { describe, expect, it, test } from 'vitest';
-import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import type { Plan } from '../../../../engine/plan/types.ts';
 import { reportHtml } from '../../../../engine/output/report/html.ts';
 import { reportOf } from '../../../../engine/output/report/report-of.ts';
 import type { ReportRequest } from '../../../../engine/output/report/types.ts';
 import { report } from '../../../../engine/output/verbs/report.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import type { Plan } from '../../../../engine/plan/types.ts';
 import { jsonOf, runLine } from '../../../command-line.ts';
 
 /** A coarse map, so that the page is quick. */

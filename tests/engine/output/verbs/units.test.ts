@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { oneIn } from '../../../long.ts';
 import { runLine } from '../../../command-line.ts';
+import { oneIn } from '../../../long.ts';
 
 /** One line of each verb whose text tells of lengths, heat, water or hours. */
 const LINES = [

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import { changeFeature, featureOf } from '../../../../engine/plan/edit/edit-feature.ts';
 import { deleteCorner, insertCorner, moveCorner } from '../../../../engine/plan/edit/corners.ts';
+import { changeFeature, featureOf } from '../../../../engine/plan/edit/edit-feature.ts';
 import type { Bed, Eye, Wall } from '../../../../engine/plan/types.ts';
 
 const plan = demoPlan('lane');

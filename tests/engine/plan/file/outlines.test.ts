@@ -3,12 +3,12 @@ import { lineString, point, polygon } from '@turf/helpers';
 import Drawing from 'dxf-writer';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { yardDxf } from '../../../../engine/output/drawing/yard-dxf.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { withOutlines } from '../../../../engine/plan/file/outlines/put-in.ts';
 import type { OutlineKind } from '../../../../engine/plan/file/outlines/types.ts';
 import { lonLatOf, planPointOf } from '../../../../engine/plan/geometry/lon-lat.ts';
 import type { Feature, PlanPoint } from '../../../../engine/plan/types.ts';
-import { yardDxf } from '../../../../engine/output/drawing/yard-dxf.ts';
 
 const plan = demoPlan('courtyard');
 

@@ -1,5 +1,5 @@
-import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { parsePlan } from '../../../../engine/plan/file/parse.ts';
 import { planText } from '../../../../engine/plan/file/serialize.ts';

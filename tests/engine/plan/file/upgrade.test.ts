@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { upgradePlan } from '../../../../engine/plan/file/upgrade.ts';
-import { PLAN_FORMAT, PLAN_VERSION } from '../../../../engine/plan/schema/plan.ts';
 import type { UpgradeSteps } from '../../../../engine/plan/file/upgrade.ts';
+import { PLAN_FORMAT, PLAN_VERSION } from '../../../../engine/plan/schema/plan.ts';
 
 const steps: UpgradeSteps = {
   1: ({ title, ...plan }) => ({ ...plan, name: title }),

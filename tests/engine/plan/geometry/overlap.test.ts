@@ -2,8 +2,8 @@ import { featureCollection, polygon } from '@turf/helpers';
 import { intersect } from '@turf/intersect';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { area } from '../../../../engine/plan/geometry/shapes.ts';
 import { sharesMoreThan } from '../../../../engine/plan/geometry/overlap.ts';
+import { area } from '../../../../engine/plan/geometry/shapes.ts';
 import { selfMeeting } from '../../../../engine/plan/geometry/turf.ts';
 import type { PlanPoint } from '../../../../engine/plan/types.ts';
 

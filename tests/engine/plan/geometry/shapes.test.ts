@@ -2,6 +2,7 @@ import { booleanPointInPolygon } from '@turf/boolean-point-in-polygon';
 import { polygon } from '@turf/helpers';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { canopyCorners, canopyEdge, canopyHeightOver } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 import {
   area,
   boundsOf,
@@ -18,7 +19,6 @@ import {
   turned,
 } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, PlanPoint } from '../../../../engine/plan/types.ts';
-import { canopyCorners, canopyEdge, canopyHeightOver } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 
 const seed = 4711;
 const anyPoint = fc.tuple(fc.double({ min: -50, max: 50, noNaN: true }), fc.double({ min: -50, max: 50, noNaN: true }));

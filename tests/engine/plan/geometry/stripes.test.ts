@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { eavesStripes, pathStripes, stripe } from '../../../../engine/plan/geometry/stripes.ts';
 import { signedArea } from '../../../../engine/plan/geometry/shapes.ts';
+import { eavesStripes, pathStripes, stripe } from '../../../../engine/plan/geometry/stripes.ts';
 import type { PlanPoint } from '../../../../engine/plan/types.ts';
 
 const rounded = (ring: readonly PlanPoint[]) =>

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { parseEpw } from '../../../../engine/sun/weather/epw.ts';
-import { samplesOf, type Period, type SampleTable } from '../../../../engine/sun/samples.ts';
-import { hourFinder, weatherExtremes, type Weather } from '../../../../engine/sun/weather/weather.ts';
-import { localIso } from '../../../../engine/sun/days/zone.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
+import { localIso } from '../../../../engine/sun/days/zone.ts';
+import { samplesOf, type Period, type SampleTable } from '../../../../engine/sun/samples.ts';
+import { parseEpw } from '../../../../engine/sun/weather/epw.ts';
+import { hourFinder, weatherExtremes, type Weather } from '../../../../engine/sun/weather/weather.ts';
 import { epwBytes, epwLines, LOCATION, type EpwRow } from '../epw-file.ts';
 import { planAt } from '../plan-at.ts';
 

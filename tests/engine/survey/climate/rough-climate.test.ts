@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { towns } from '../../../../engine/survey/place/places.ts';
 import { CLIMATE_TYPES } from '../../../../engine/survey/climate/climate-types.ts';
-import { climateTypeOf, likelyClimate, roughClimate } from '../../../../engine/survey/climate/rough-climate.ts';
 import { askedMonth } from '../../../../engine/survey/climate/known-temperatures.ts';
+import { climateTypeOf, likelyClimate, roughClimate } from '../../../../engine/survey/climate/rough-climate.ts';
+import { towns } from '../../../../engine/survey/place/places.ts';
 import { reasonOf, valueOf } from '../places-for-tests.ts';
 
 describe('rough climates', () => {

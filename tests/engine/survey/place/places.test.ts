@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
+import { isTimeZone } from '../../../../engine/sun/days/zone.ts';
 import { findTowns, nearestTown, plain, townMeant, towns, townWords } from '../../../../engine/survey/place/places.ts';
 import { zoneAt } from '../../../../engine/survey/place/zone-at.ts';
-import { isTimeZone } from '../../../../engine/sun/days/zone.ts';
 import { CAPITALS } from '../../../make/capitals.ts';
 import { citiesOfPackage, makePlaces, placesText } from '../../../make/places.ts';
 

@@ -4,9 +4,9 @@ import type { Map as LeafletMap } from 'leaflet';
 import { useEffect } from 'preact/hooks';
 import { formatLength } from '../../../../engine/index.ts';
 import { units } from '../../../state/yard.ts';
+import { SPLIT_STEP, moveSplit, split } from '../../laid-on/split.ts';
 import { toLatLng } from '../../leaflet/lat-lng.ts';
 import { pointerPoint } from '../../leaflet/leaflet-map.ts';
-import { SPLIT_STEP, moveSplit, split } from '../../laid-on/split.ts';
 
 /** The bar itself: dragged, or moved by the arrow keys; it stays where it is on the plan when the paper is moved. */
 export function SplitBar({ map }: { readonly map: LeafletMap }) {

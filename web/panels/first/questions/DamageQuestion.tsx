@@ -1,7 +1,7 @@
 import { MONTHS } from '../../../../engine/index.ts';
-import { answer, answers } from '../answers.ts';
 import { Choices } from '../../parts/boxes/Field.tsx';
 import { AMOUNT_CHOICES, PART_CHOICES, SIDE_CHOICES } from '../../parts/side-choices.ts';
+import { answer, answers } from '../answers.ts';
 import { SHEET_WAYS } from '../north-of.ts';
 
 export function DamageQuestion() {

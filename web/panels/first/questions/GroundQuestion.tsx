@@ -1,6 +1,6 @@
+import { Choices, Field } from '../../parts/boxes/Field.tsx';
 import { SHAPES, answer, answers } from '../answers.ts';
 import type { Shape } from '../answers.ts';
-import { Choices, Field } from '../../parts/boxes/Field.tsx';
 import { ShapePicture } from '../ShapePicture.tsx';
 import { USUAL } from '../usual.ts';
 import { askedUnits, inAsked } from './asked-units.ts';

@@ -1,7 +1,7 @@
-import { answer, answers } from '../answers.ts';
 import { AimedField } from '../../parts/AimedField.tsx';
 import { Choices } from '../../parts/boxes/Field.tsx';
 import { SIDE_CHOICES } from '../../parts/side-choices.ts';
+import { answer, answers } from '../answers.ts';
 import { NORTH_WAYS, SHEET_WAYS } from '../north-of.ts';
 
 /** Without what only a side of a plant can be. */

@@ -1,9 +1,9 @@
 import { lazily } from '../../../common/Lazy.tsx';
-import { answer, answers } from '../answers.ts';
 import { Choices } from '../../parts/boxes/Field.tsx';
 import { placeOf } from '../../parts/world/place-of.ts';
 import { PlaceField } from '../../parts/world/PlaceField.tsx';
 import { SEA_CHOICES } from '../../parts/world/sea.ts';
+import { answer, answers } from '../answers.ts';
 
 const WorldPicture = lazily(
   () => import('../../parts/world/WorldPicture.tsx').then((part) => part.WorldPicture),

@@ -1,6 +1,6 @@
 import { CATALOGUE } from '../../../../engine/index.ts';
-import { answer, answers } from '../answers.ts';
 import { Field } from '../../parts/boxes/Field.tsx';
+import { answer, answers } from '../answers.ts';
 import { USUAL } from '../usual.ts';
 import { inAsked } from './asked-units.ts';
 

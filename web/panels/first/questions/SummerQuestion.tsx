@@ -1,8 +1,8 @@
 import { askedMonth, MONTHS } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
-import { answer, answers } from '../answers.ts';
 import { Field } from '../../parts/boxes/Field.tsx';
 import { placeOf } from '../../parts/world/place-of.ts';
+import { answer, answers } from '../answers.ts';
 import { askedUnits } from './asked-units.ts';
 
 /** What no air has reached, in °C: °F was meant. The world's record is under it (WMO: 56.7 °C, Death Valley, 1913). */

@@ -1,8 +1,8 @@
 import { parseLength } from '../../../../engine/index.ts';
 import { FIELDS } from '../../../common/fields/feature-fields.ts';
 import { readField } from '../../../common/fields/read-field.ts';
-import { answer, answers } from '../answers.ts';
 import { Choices, Field } from '../../parts/boxes/Field.tsx';
+import { answer, answers } from '../answers.ts';
 import { USUAL } from '../usual.ts';
 import { askedUnits, inAsked } from './asked-units.ts';
 

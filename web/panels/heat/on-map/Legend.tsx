@@ -1,7 +1,7 @@
 import { GRADE_FROM, GRADE_WORDS, QUANTITY_UNITS } from '../../../../engine/index.ts';
 import type { Quantity } from '../../../../engine/index.ts';
-import { paintedColour } from '../../../map/laid-on/heat-on-map.ts';
 import { gradeHatchId, SCALES, stretchesOf } from '../../../charts/ramp.ts';
+import { paintedColour } from '../../../map/laid-on/heat-on-map.ts';
 import { hatched } from '../../../map/laid-on/overlays.ts';
 import { periodKind } from '../../../state/view.ts';
 import { isGraded, QUANTITY_WORDS } from '../../parts/quantity-words.ts';

@@ -4,8 +4,8 @@ import type { PlantLoad, Quantity } from '../../../../engine/index.ts';
 import { wantedCell } from '../../../state/results.ts';
 import { mapBlocks, mapCell, mapHeight, quantity } from '../../../state/view.ts';
 import { plan, units } from '../../../state/yard.ts';
-import { Legend } from './Legend.tsx';
 import { heightChoices, QUANTITY_WORDS } from '../../parts/quantity-words.ts';
+import { Legend } from './Legend.tsx';
 
 /** Tallest height a map is reckoned at. [m] */
 const HIGHEST = 20;

@@ -3,9 +3,9 @@ import { buildScene, crownsOf, shadowRingsOf, stateOf, withOptions } from '../..
 import type { PlantLoad } from '../../../../engine/index.ts';
 import { contoursOf, linesOn } from '../../../charts/contours.ts';
 import { evened } from '../../../charts/field.ts';
-import { softened } from '../../../charts/softened.ts';
 import { gradeZonesOf } from '../../../charts/grade-zones.ts';
 import { SCALES } from '../../../charts/ramp.ts';
+import { softened } from '../../../charts/softened.ts';
 import { contourLines, gradeZones, hatched, plantMarks, printing, shadowRings } from '../../../map/laid-on/overlays.ts';
 import type { PlantMark } from '../../../map/laid-on/overlays.ts';
 import { reckonedPlan } from '../../../state/reckoned.ts';

@@ -1,12 +1,12 @@
 import { MONTHS } from '../../../../engine/index.ts';
 import type { PathStep, SkyPicture as Sky, SkyPoint } from '../../../../engine/index.ts';
+import { labelsOf } from '../../../charts/dome-labels.ts';
 import { domePoint, HORIZON, linePath, loopsPath } from '../../../charts/dome.ts';
 import type { DomeSide } from '../../../charts/dome.ts';
-import { labelsOf } from '../../../charts/dome-labels.ts';
 import { fullHoursOf } from '../../../charts/sun-path.ts';
 import { hourNumber } from '../../../common/words.ts';
-import { sunNow } from '../../../state/results.ts';
 import { shownClock } from '../../../state/clock.ts';
+import { sunNow } from '../../../state/results.ts';
 import { shapeName } from '../../parts/quantity-words.ts';
 
 type Path = Sky['paths'][number];

@@ -1,6 +1,6 @@
 import type { Seen } from '../../../../engine/index.ts';
-import { HEAT_RAMP } from '../../../charts/ramp.ts';
 import type { SunEye } from '../../../../engine/index.ts';
+import { HEAT_RAMP } from '../../../charts/ramp.ts';
 import { heat } from '../../../state/results.ts';
 import { selection } from '../../../state/view.ts';
 import { shapeName } from '../../parts/quantity-words.ts';

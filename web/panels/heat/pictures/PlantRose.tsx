@@ -1,7 +1,7 @@
 import { compassWord } from '../../../../engine/index.ts';
 import type { PlantLoad } from '../../../../engine/index.ts';
-import { clockWords } from '../../../common/words.ts';
 import { wedgeOf } from '../../../charts/rose.ts';
+import { clockWords } from '../../../common/words.ts';
 import { shownClock } from '../../../state/clock.ts';
 
 const INNER = 18;

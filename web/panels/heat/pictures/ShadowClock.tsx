@@ -1,13 +1,13 @@
 import './pictures.css';
 import { formatLength, upBearingOf, dayWords } from '../../../../engine/index.ts';
-import { clockWords, sideWords } from '../../../common/words.ts';
 import { stickMark, stickMarks } from '../../../charts/shadow-clock.ts';
-import { day, sunNow } from '../../../state/results.ts';
+import { clockWords, sideWords } from '../../../common/words.ts';
 import { shownClock } from '../../../state/clock.ts';
+import { day, sunNow } from '../../../state/results.ts';
 import { plan, units } from '../../../state/yard.ts';
-import { picturedDay } from './pictured.ts';
 import { stickOf } from '../../parts/stick.ts';
 import { StickDial } from '../../parts/StickDial.tsx';
+import { picturedDay } from './pictured.ts';
 
 /**
  * The shadow of a stick every half hour of the day on the sun bar, turned as the drawing is: to be held against a

@@ -1,17 +1,17 @@
-import { dayWords, formatStretch } from '../../../../engine/index.ts';
-import type { PathStep, SkyPicture as Sky } from '../../../../engine/index.ts';
-import './pictures.css';
 import { signal } from '@preact/signals';
-import { clockWords } from '../../../common/words.ts';
+import { dayWords, formatStretch } from '../../../../engine/index.ts';
+import './pictures.css';
+import type { PathStep, SkyPicture as Sky } from '../../../../engine/index.ts';
 import type { DomeSide } from '../../../charts/dome.ts';
 import { stretchesOf } from '../../../charts/sun-path.ts';
+import { clockWords } from '../../../common/words.ts';
 import { isStale } from '../../../state/live.ts';
 import { weatherInUse } from '../../../state/weather.ts';
+import { shapeName } from '../../parts/quantity-words.ts';
+import { timesIn } from '../../parts/times.ts';
 import { Dome } from './Dome.tsx';
 import { picturedDay } from './pictured.ts';
 import type { Pictured } from './pictured.ts';
-import { shapeName } from '../../parts/quantity-words.ts';
-import { timesIn } from '../../parts/times.ts';
 
 const side = signal<DomeSide>('map');
 /** The whole sky over a spot: what stands before it, and how the sun passes behind that through the season. */

@@ -1,16 +1,16 @@
 import './pictures.css';
-import { dayWords, formatShare } from '../../../../engine/index.ts';
 import { signal } from '@preact/signals';
-import { clockWords } from '../../../common/words.ts';
+import { dayWords, formatShare } from '../../../../engine/index.ts';
 import type { SunEye } from '../../../../engine/index.ts';
+import { clockWords } from '../../../common/words.ts';
+import { shownClock } from '../../../state/clock.ts';
 import { isStale, liveAnswer } from '../../../state/live.ts';
 import { reckonedPlan } from '../../../state/reckoned.ts';
 import { day, sunNow } from '../../../state/results.ts';
-import { shownClock } from '../../../state/clock.ts';
 import { shownOptions, stage } from '../../../state/view.ts';
+import { shapeName } from '../../parts/quantity-words.ts';
 import { EyePatterns, EyeView, isSeen } from './EyeView.tsx';
 import { picturedDay } from './pictured.ts';
-import { shapeName } from '../../parts/quantity-words.ts';
 
 const open = signal(false);
 const stripOpen = signal(false);

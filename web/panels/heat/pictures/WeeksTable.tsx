@@ -1,11 +1,11 @@
-import { dayWords, MONTHS } from '../../../../engine/index.ts';
-import type { SpotWeek } from '../../../../engine/index.ts';
-import './pictures.css';
 import { signal } from '@preact/signals';
-import { clockWords } from '../../../common/words.ts';
+import { dayWords, MONTHS } from '../../../../engine/index.ts';
+import './pictures.css';
+import type { SpotWeek } from '../../../../engine/index.ts';
 import { HEAT_RAMP, LIGHT_RAMP } from '../../../charts/ramp.ts';
-import { isStale } from '../../../state/live.ts';
+import { clockWords } from '../../../common/words.ts';
 import { shownClock } from '../../../state/clock.ts';
+import { isStale } from '../../../state/live.ts';
 import { day } from '../../../state/results.ts';
 import { minute, monthDay, periodKind } from '../../../state/view.ts';
 import { weeksShown } from './pictured.ts';

@@ -1,8 +1,8 @@
 import { useEffect, useId, useState } from 'preact/hooks';
+import type { NumberField } from '../../../common/fields/number-field.ts';
+import { readField, showNumber } from '../../../common/fields/read-field.ts';
 import { noteOpenBox } from '../../../state/open-boxes.ts';
 import { units } from '../../../state/yard.ts';
-import { readField, showNumber } from '../../../common/fields/read-field.ts';
-import type { NumberField } from '../../../common/fields/number-field.ts';
 
 interface Props {
   readonly field: NumberField;

@@ -1,6 +1,6 @@
 import { useEffect, useId, useState } from 'preact/hooks';
-import { noteOpenBox } from '../../../state/open-boxes.ts';
 import { Fault } from '../../../common/Fault.tsx';
+import { noteOpenBox } from '../../../state/open-boxes.ts';
 
 interface Props {
   readonly label: string;

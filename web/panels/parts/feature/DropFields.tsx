@@ -1,6 +1,6 @@
 import type { Canopy, Drop, DropSide } from '../../../../engine/index.ts';
-import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import type { NumberField } from '../../../common/fields/number-field.ts';
+import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { NumberBox } from '../boxes/NumberBox.tsx';
 
 const SIDES: readonly DropSide[] = ['front', 'right', 'back', 'left'];

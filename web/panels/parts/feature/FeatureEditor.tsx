@@ -1,18 +1,18 @@
 import { changeFeature, middleOf, setHow, turnFeature } from '../../../../engine/index.ts';
 import type { Feature } from '../../../../engine/index.ts';
+import { fieldsOf, isSaid } from '../../../common/fields/feature-fields.ts';
+import type { NumberField } from '../../../common/fields/number-field.ts';
+import { calledOf, change, commitChecked, deleteFeatures, duplicate } from '../../../map/drawing/feature-edits.ts';
+import { sized } from '../../../map/drawing/in-hand.ts';
+import { showOnMap } from '../../../map/laid-on/overlays.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { askWhy } from '../../../state/view.ts';
 import { plan } from '../../../state/yard.ts';
-import { calledOf, change, commitChecked, deleteFeatures, duplicate } from '../../../map/drawing/feature-edits.ts';
-import { sized } from '../../../map/drawing/in-hand.ts';
-import { fieldsOf, isSaid } from '../../../common/fields/feature-fields.ts';
-import type { NumberField } from '../../../common/fields/number-field.ts';
 import { NumberBox } from '../boxes/NumberBox.tsx';
-import { showOnMap } from '../../../map/laid-on/overlays.ts';
+import { TextBox } from '../boxes/TextBox.tsx';
 import { HowKnown } from './HowKnown.tsx';
 import { KindFields } from './KindFields.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
-import { TextBox } from '../boxes/TextBox.tsx';
 
 /** Turned clockwise by so much, from the buttons. [°] */
 const TURN_STEP = 15;

@@ -1,10 +1,10 @@
 import { setHow } from '../../../../engine/index.ts';
 import type { Feature, KnownBy } from '../../../../engine/index.ts';
-import { commitEdit } from '../../../state/edit.ts';
-import { plan } from '../../../state/yard.ts';
-import { calledOf } from '../../../map/drawing/feature-edits.ts';
 import { KNOWN_BY_WORDS, usualDoubt } from '../../../common/fields/known-by.ts';
 import type { NumberField } from '../../../common/fields/number-field.ts';
+import { calledOf } from '../../../map/drawing/feature-edits.ts';
+import { commitEdit } from '../../../state/edit.ts';
+import { plan } from '../../../state/yard.ts';
 import { NumberBox } from '../boxes/NumberBox.tsx';
 
 interface Props {

@@ -8,20 +8,20 @@ import {
   heldAt,
   shadesOf,
 } from '../../../../engine/index.ts';
-import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
-import { plan, shownPlan } from '../../../state/yard.ts';
 import { CrownPicker } from '../../../map/controls/CrownPicker.tsx';
 import { PlantPicker } from '../../../map/controls/PlantPicker.tsx';
+import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
+import { plan, shownPlan } from '../../../state/yard.ts';
 import { ChoiceBox } from '../boxes/ChoiceBox.tsx';
+import { TextBox } from '../boxes/TextBox.tsx';
 import { DropFields } from './DropFields.tsx';
 import { LeaflessFields } from './LeaflessFields.tsx';
 import { MOVES } from './move-words.ts';
 import { OwnPlantRow } from './OwnPlantRow.tsx';
+import { hasPlantsBefore } from './plants-before.ts';
 import { ReadingFields } from './ReadingFields.tsx';
 import { SpanFields } from './SpanFields.tsx';
-import { hasPlantsBefore } from './plants-before.ts';
 import { SURFACES } from './surface-words.ts';
-import { TextBox } from '../boxes/TextBox.tsx';
 
 const CROWNS: Readonly<Record<CrownShape, string>> = { round: 'round', cone: 'pointed', column: 'a column' };
 const POT_COLOURS: Readonly<Record<PotColour, string>> = {

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../../../engine/index.ts';
-import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { FIELDS } from '../../../common/fields/feature-fields.ts';
+import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { NumberBox } from '../boxes/NumberBox.tsx';
 import { TextBox } from '../boxes/TextBox.tsx';
 

@@ -1,11 +1,11 @@
 import { changeFeature, fruitWidthOf, plantRowOf, setPlantRow } from '../../../../engine/index.ts';
 import type { AfternoonShade, Feature, FeatureOf, PlantRow } from '../../../../engine/index.ts';
+import type { NumberField } from '../../../common/fields/number-field.ts';
+import { calledOf } from '../../../map/drawing/feature-edits.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan } from '../../../state/yard.ts';
-import { calledOf } from '../../../map/drawing/feature-edits.ts';
-import type { NumberField } from '../../../common/fields/number-field.ts';
-import { NumberBox } from '../boxes/NumberBox.tsx';
 import { ChoiceBox } from '../boxes/ChoiceBox.tsx';
+import { NumberBox } from '../boxes/NumberBox.tsx';
 import { TextBox } from '../boxes/TextBox.tsx';
 
 const SHADE: Readonly<Record<AfternoonShade, string>> = {

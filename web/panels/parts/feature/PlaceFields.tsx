@@ -1,9 +1,9 @@
 import { deleteCorner, distance, formatLength, insertCorner, moveCorner } from '../../../../engine/index.ts';
 import type { CornersOf, Feature, PlanPoint } from '../../../../engine/index.ts';
-import { plan, units } from '../../../state/yard.ts';
+import { NudgePad } from '../../../map/controls/NudgePad.tsx';
 import { calledOf, change, commitChecked, calledById, nudge } from '../../../map/drawing/feature-edits.ts';
 import { YARD_EDGE } from '../../../map/drawing/grips.ts';
-import { NudgePad } from '../../../map/controls/NudgePad.tsx';
+import { plan, units } from '../../../state/yard.ts';
 import { NumberBox } from '../boxes/NumberBox.tsx';
 import { coordinateField, placeChange, pointsOf, withCoordinate } from './place-fields.ts';
 

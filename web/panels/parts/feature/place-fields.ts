@@ -1,5 +1,5 @@
-import type { NumberField } from '../../../common/fields/number-field.ts';
 import type { Feature, FeatureChanges, PlanPoint } from '../../../../engine/index.ts';
+import type { NumberField } from '../../../common/fields/number-field.ts';
 
 /** Plan coordinates beyond this are refused by the file. [m] */
 const FARTHEST = 10_000;

@@ -2,10 +2,10 @@ import './style.css';
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { MarkCheck, MarksTogether } from '../../../../engine/index.ts';
+import { shortDayWords } from '../../../common/words.ts';
 import { calledOf, calledById } from '../../../map/drawing/feature-edits.ts';
 import { askForPoint } from '../../../map/laid-on/ask-point.ts';
 import { askedPoint, numberedMarks, shadowRings, studyLine } from '../../../map/laid-on/overlays.ts';
-import { shortDayWords } from '../../../common/words.ts';
 import { WhenFields } from '../../parts/boxes/WhenFields.tsx';
 import {
   addMark,

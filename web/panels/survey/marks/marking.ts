@@ -7,8 +7,8 @@ import { reckonedPlan } from '../../../state/reckoned.ts';
 import { say } from '../../../state/speech.ts';
 import { aside, surveyTopic } from '../../../state/view.ts';
 import { plan, preview, units } from '../../../state/yard.ts';
-import { siteNow } from '../../parts/typed.ts';
 import type { When } from '../../parts/boxes/WhenFields.tsx';
+import { siteNow } from '../../parts/typed.ts';
 
 const CASTERS: ReadonlySet<Feature['kind']> = new Set(['wall', 'hedge', 'building', 'tree', 'canopy', 'screen']);
 

@@ -6,11 +6,11 @@ import { ChoiceBox } from '../../parts/boxes/ChoiceBox.tsx';
 import { SIDE_CHOICES } from '../../parts/side-choices.ts';
 import { grounds } from '../grounds.ts';
 import { namesById, plantsOf } from '../lists.ts';
-import { BOX_WORDS, withReadings } from './reading-edits.ts';
-import type { TypedReading } from './reading-edits.ts';
 import { today } from '../season.ts';
 import { TypedBox } from '../TypedBox.tsx';
 import { AddForm } from './AddForm.tsx';
+import { BOX_WORDS, withReadings } from './reading-edits.ts';
+import type { TypedReading } from './reading-edits.ts';
 
 const { all: _all, unknown: _unknown, ...SIDES } = SIDE_CHOICES;
 

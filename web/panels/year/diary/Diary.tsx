@@ -10,11 +10,11 @@ import {
 import type { CivilDate, FeatureOf, JournalEntry } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan, units } from '../../../state/yard.ts';
-import { timesIn } from '../../parts/times.ts';
 import { SIDE_CHOICES, sideKey } from '../../parts/side-choices.ts';
+import { timesIn } from '../../parts/times.ts';
+import { clothsOf, namesById, plantsOf } from '../lists.ts';
 import { AddNote } from './AddNote.tsx';
 import { AddReading } from './AddReading.tsx';
-import { clothsOf, namesById, plantsOf } from '../lists.ts';
 
 const KINDS = {
   pair: 'Pair of readings',

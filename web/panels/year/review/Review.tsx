@@ -3,8 +3,8 @@ import { commitEdit } from '../../../state/edit.ts';
 import { isStale } from '../../../state/live.ts';
 import { plan } from '../../../state/yard.ts';
 import { timesIn } from '../../parts/times.ts';
-import { ReadingDots } from './ReadingDots.tsx';
 import { review } from '../season.ts';
+import { ReadingDots } from './ReadingDots.tsx';
 import { YearAgainstYear } from './YearAgainstYear.tsx';
 
 /** Readings against the estimate, what to correct, and this year against the last. */

@@ -1,9 +1,9 @@
 import { seasonSources, yearEntries } from '../../../../engine/index.ts';
 import type { SeasonResult } from '../../../../engine/index.ts';
+import { stripOf } from '../../../common/strip-days.ts';
 import { plan } from '../../../state/yard.ts';
 import { PaperHead } from '../../parts/paper/PaperHead.tsx';
 import { bandsOf } from './bands.ts';
-import { stripOf } from '../../../common/strip-days.ts';
 import { Lines, Months, spanWords } from './YearStrip.tsx';
 
 /** The year for the wall, on one page: the strip, the dates with a box to tick, and what to mind. */

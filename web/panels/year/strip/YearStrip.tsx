@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import type { SeasonResult } from '../../../../engine/index.ts';
-import { plan } from '../../../state/yard.ts';
-import { bandsOf, marksOn, notedBands } from './bands.ts';
-import type { Band, Mark, Span } from './bands.ts';
 import { dayWords } from '../../../../engine/index.ts';
-import { today } from '../season.ts';
 import { isOn, piecesOn, placeOn, stripOf } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';
+import { plan } from '../../../state/yard.ts';
+import { today } from '../season.ts';
+import { bandsOf, marksOn, notedBands } from './bands.ts';
+import type { Band, Mark, Span } from './bands.ts';
 
 const MONTH_INITIALS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
 /** A single day is drawn this wide, or nobody would see it. */

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { clothArea } from '../../../../../engine/advice/compare/cost.ts';
 import { candidatesOf } from '../../../../../engine/advice/site/choose.ts';
 import { layOut } from '../../../../../engine/advice/site/lay-out.ts';
 import { bentFrom } from '../../../../../engine/advice/site/refine/bend.ts';
@@ -7,7 +8,6 @@ import { movesOf } from '../../../../../engine/advice/site/refine/moves.ts';
 import { refined } from '../../../../../engine/advice/site/refine/refine.ts';
 import { searchYard } from '../../../../../engine/advice/site/search-yard.ts';
 import type { SiteRequest } from '../../../../../engine/advice/site/types.ts';
-import { clothArea } from '../../../../../engine/advice/compare/cost.ts';
 import { turnOf } from '../../../../../engine/plan/defaults.ts';
 import { cleanPath, distance } from '../../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen } from '../../../../../engine/plan/types.ts';

@@ -2,11 +2,11 @@ import { expect, test } from 'vitest';
 import { hungFrom } from '../../../../../engine/advice/site/refine/hang.ts';
 import { siteOf } from '../../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../../engine/advice/site/types.ts';
+import { canopyEdge } from '../../../../../engine/plan/geometry/cloth-shapes.ts';
 import { distanceToPath } from '../../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Feature, Plan } from '../../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../../load/yard-plan.ts';
 import { TENDER } from '../small-plans.ts';
-import { canopyEdge } from '../../../../../engine/plan/geometry/cloth-shapes.ts';
 
 const WALL: Feature = {
   id: 'wall',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { hidingOf } from '../../../../../engine/advice/site/rules/hiding.ts';
-import type { Canopy, Feature, Screen } from '../../../../../engine/plan/types.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
+import type { Canopy, Feature, Screen } from '../../../../../engine/plan/types.ts';
 import { yardPlan } from '../../../load/yard-plan.ts';
 
 test('the window behind the lane yard, over most of its ground, binds nothing until somebody says so; the lane does', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { clayCooling } from '../../../../../engine/advice/year/clay/clay.ts';
 import { isInFlower } from '../../../../../engine/advice/year/clay/bloom.ts';
+import { clayCooling } from '../../../../../engine/advice/year/clay/clay.ts';
 import { noClayBecause } from '../../../../../engine/advice/year/clay/who-may-be-sprayed.ts';
 import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
 import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';

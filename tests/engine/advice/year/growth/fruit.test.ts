@@ -1,9 +1,9 @@
 /** Fruit months are common practice, no source; here every part that tells of fruit is held to go by them. */
 import { describe, expect, test } from 'vitest';
-import { hotDaysOf } from '../../../../../engine/advice/year/hot-days.ts';
-import { bearsWhatBurns } from '../../../../../engine/advice/year/growth/fruit.ts';
-import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import { whyBurnt } from '../../../../../engine/advice/why/why.ts';
+import { bearsWhatBurns } from '../../../../../engine/advice/year/growth/fruit.ts';
+import { hotDaysOf } from '../../../../../engine/advice/year/hot-days.ts';
+import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { PlantRow } from '../../../../../engine/plan/types.ts';

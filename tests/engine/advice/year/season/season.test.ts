@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { seasonHeadline } from '../../../../../engine/advice/words/year-headlines.ts';
 import { yearEntries } from '../../../../../engine/advice/year/season/entries.ts';
 import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
 import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../../../engine/advice/year/span.ts';
-import { seasonHeadline } from '../../../../../engine/advice/words/year-headlines.ts';
 import { loadOf, plantLoadsOf } from '../../../../../engine/load/load-of.ts';
 import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
 import { dayWords } from '../../../../../engine/plan/dates.ts';

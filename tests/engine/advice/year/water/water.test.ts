@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { adjustedCoefficient, tabledCoefficient } from '../../../../../engine/advice/year/water/crop-coefficients.ts';
 import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
-import { waterOf } from '../../../../../engine/advice/year/water/water.ts';
+import { adjustedCoefficient, tabledCoefficient } from '../../../../../engine/advice/year/water/crop-coefficients.ts';
 import { referenceEvapotranspiration, saturation } from '../../../../../engine/advice/year/water/fao56.ts';
+import { waterOf } from '../../../../../engine/advice/year/water/water.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Plant } from '../../../../../engine/plan/types.ts';
 

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { skyRays } from '../../../../../engine/cast/sky.ts';
 import { castRay } from '../../../../../engine/cast/points/ray.ts';
+import { skyRays } from '../../../../../engine/cast/sky.ts';
 import { heatDayOf } from '../../../../../engine/load/leaf/heat-day.ts';
 import { blackBody } from '../../../../../engine/load/leaf/leaf-balance.ts';
 import { surfaceTemperature } from '../../../../../engine/load/leaf/leaf.ts';
 import { surroundingsAt } from '../../../../../engine/load/leaf/surroundings-at.ts';
 import { createWallsRound } from '../../../../../engine/load/leaf/walls/walls-round.ts';
 import { createSkyViewer } from '../../../../../engine/load/light/sky-viewer.ts';
-import { colourOf } from '../../../../../engine/plan/defaults.ts';
 import { plantRowOf } from '../../../../../engine/plan/catalogue.ts';
+import { colourOf } from '../../../../../engine/plan/defaults.ts';
 import type { SpacePoint } from '../../../../../engine/plan/geometry/vectors.ts';
 import type { Canopy, Colour, Feature, Plan, PlanPoint, Screen } from '../../../../../engine/plan/types.ts';
 import { buildScene, clothSheets } from '../../../../../engine/scene/build.ts';
