@@ -14,10 +14,10 @@ import { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 import { LIMITS } from './plan/file/limits.ts';
 import { parsePlan } from './plan/file/parse.ts';
 import { planText } from './plan/file/serialize.ts';
-import { withOptions } from './plan/options.ts';
-import { closedInQuotes } from './plan/shown-name.ts';
 import type { Plan, Problem } from './plan/types.ts';
 import { unitsOf } from './plan/units/units.ts';
+import { closedInQuotes } from './plan/words/shown-name.ts';
+import { withOptions } from './plan/yards/options.ts';
 import { isRough, type Weather } from './sun/weather/weather.ts';
 
 /** The machine as the command line sees it. */

@@ -4,10 +4,10 @@
  */
 
 // plan: What a person drew: the plan file, its checks, edits, units, catalogue and demo yards.
-export { compassWord } from './plan/compass.ts';
-export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
-export { CATALOGUE, plantRowOf } from './plan/catalogue.ts';
-export { PLANT_SOURCES } from './plan/plant-sources.ts';
+export { compassWord } from './plan/words/compass-word.ts';
+export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/catalogue/crowns.ts';
+export { CATALOGUE, plantRowOf } from './plan/catalogue/plants.ts';
+export { PLANT_SOURCES } from './plan/catalogue/plant-sources.ts';
 export { checkPlan } from './plan/check/check.ts';
 export {
   bottomOf,
@@ -28,9 +28,10 @@ export {
   upBearingOf,
   worthOf,
 } from './plan/defaults.ts';
-export { dayWords, MONTHS, monthWord } from './plan/dates.ts';
-export { type Cloth, isCloth } from './plan/cloth.ts';
-export { readMonthDay } from './plan/typed-day.ts';
+export { dayWords, MONTHS, monthWord } from './plan/dates/dates.ts';
+export { isCloth } from './plan/kinds.ts';
+export type { Cloth } from './plan/types.ts';
+export { readMonthDay } from './plan/dates/typed-day.ts';
 export { courtyard } from './plan/demos/courtyard.ts';
 export { DEMO_NAMES, demoPlan } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';
@@ -79,16 +80,16 @@ export {
   turned,
 } from './plan/geometry/shapes.ts';
 export { canopyEdge, canopyHeightOver, canopyRing, footprintOf } from './plan/geometry/cloth-shapes.ts';
-export { pointToMillimetre, toCentimetre, toMillimetre } from './plan/geometry/rounding.ts';
+export { pointToMillimetre, toCentimetre, toMillimetre } from './plan/numbers/rounding.ts';
 export { pathStripes } from './plan/geometry/stripes.ts';
 export { trunkRadius } from './plan/geometry/trunk.ts';
-export { drawnAnywhere, withOptions } from './plan/options.ts';
+export { drawnAnywhere, withOptions } from './plan/yards/options.ts';
 export { LIMITS } from './plan/file/limits.ts';
 export { parsePlan, salvagePlan } from './plan/file/parse.ts';
 export { planText } from './plan/file/serialize.ts';
 export { FEATURE } from './plan/schema/feature.ts';
 export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
-export { shownName } from './plan/shown-name.ts';
+export { shownName } from './plan/words/shown-name.ts';
 export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units/units.ts';
@@ -111,8 +112,8 @@ export {
 } from './plan/units/shown.ts';
 export { parseLength, parseLight, parseNumber, parseSpeed, parseRain, parseTemperature } from './plan/units/typed.ts';
 export { unitsOf } from './plan/units/units.ts';
-export { lessDamage } from './plan/spoken.ts';
-export { inYearlySpan } from './plan/year-span.ts';
+export { lessDamage } from './plan/words/spoken.ts';
+export { inYearlySpan } from './plan/dates/year-span.ts';
 
 // survey: What a person can find out with a tape, a pole and a clock.
 export { wrapBearing } from './survey/north/bearing.ts';
@@ -178,7 +179,7 @@ export { sunEyes } from './load/sun-eye/sun-eye.ts';
 export { rootsAbout } from './load/pot/pot-words.ts';
 export type { PotColour } from './load/pot/root-zone.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
-export { namedInside, nameOf } from './plan/names.ts';
+export { namedInside, nameOf } from './plan/words/names.ts';
 export { GRADE_FROM, GRADE_WORDS, gradeOf } from './load/light/nine.ts';
 export { wallWords } from './load/verdict/wall-heat.ts';
 export { plantPoints } from './load/verdict/plant-points.ts';

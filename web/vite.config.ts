@@ -12,7 +12,7 @@ import { workers } from './build/workers.ts';
 /** Of the plan's geometry only what a yard without any check needs. */
 const ofEveryPlan = (id: string): boolean =>
   id.includes('/engine/plan/') &&
-  !/\/plan\/(check|schema\/(?!say)|sanity-walk)/.test(id) &&
+  !/\/plan\/(check|numbers\/rounding|schema\/(?!say))/.test(id) &&
   !/\/plan\/geometry\/(?!angles|cloth-shapes|hull|shapes|stripes|trunk|vectors)/.test(id);
 
 /**

@@ -1,7 +1,6 @@
-import { type Cloth } from '../plan/cloth.ts';
 /** The cheapest frame for a cloth that passes the sheet's own checks, and what all of it costs. */
 import { cleanPath, distance } from '../plan/geometry/shapes.ts';
-import type { Plan } from '../plan/types.ts';
+import type { Cloth, Plan } from '../plan/types.ts';
 import { unitsOf } from '../plan/units/units.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import { designFrom } from './design.ts';

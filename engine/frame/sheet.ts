@@ -1,4 +1,4 @@
-import { isCloth } from '../plan/cloth.ts';
+import { isCloth } from '../plan/kinds.ts';
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
 import type { Canopy, Plan, Screen } from '../plan/types.ts';
 import { formatCut } from '../plan/units/shown.ts';

@@ -1,4 +1,4 @@
-import { isCloth } from '../plan/cloth.ts';
+import { isCloth } from '../plan/kinds.ts';
 /** Why a frame cannot be built, and what would cure it. */
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Screen } from '../plan/types.ts';

@@ -14,7 +14,6 @@ import type { PLAN, PLANT_ROW } from './schema/plan.ts';
 import type { CLIMATE, SEASON, SITE } from './schema/site.ts';
 
 export type { PlanPoint, Side } from './schema/held.ts';
-export type { Problem } from './problem.ts';
 
 /** A day of the year, "MM-DD", from "01-01" to "12-31" ("02-29" in leap years only). */
 export type MonthDay = string;
@@ -45,6 +44,8 @@ export interface Reading extends Kind<'reading'> {}
 
 export type Feature = Wall | Hedge | Building | Tree | Canopy | Screen | Bed | Plant | Keepout | Ground | Eye | Reading;
 export type FeatureOf<K extends FeatureKind> = Extract<Feature, { kind: K }>;
+/** What is hung up: a roof on posts, or an upright screen. */
+export type Cloth = Canopy | Screen;
 
 /** How a number is known, by the key that holds it. */
 export type How = NonNullable<Feature['how']>;
@@ -86,3 +87,10 @@ export type StockCloth = NonNullable<Stock['cloth']>[number];
 export type LocalCaution = NonNullable<Plan['cautions']>[number];
 /** A broken part of a file, kept verbatim so that saving loses nothing; `from` is the list it stood in. */
 export type SetAside = NonNullable<Plan['setAside']>[number];
+
+/** Something wrong or odd in a plan, said in one sentence. `pointer` is the JSON Pointer (RFC 6901) of it. */
+export interface Problem {
+  readonly pointer: string;
+  readonly message: string;
+  readonly severity: 'error' | 'warning';
+}

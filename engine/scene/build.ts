@@ -1,3 +1,4 @@
+import { inYearlySpan } from '../plan/dates/year-span.ts';
 import {
   bottomOf,
   colourOf,
@@ -26,7 +27,6 @@ import type {
   Tree,
   Wall,
 } from '../plan/types.ts';
-import { inYearlySpan } from '../plan/year-span.ts';
 import { REFLECTS } from './reflects.ts';
 import type { Crown, Occluder, Scene, ClothSheet, Solid } from './solids.ts';
 import { dayIndex, LEAP_YEAR } from './year.ts';

@@ -1,4 +1,4 @@
-import { dayOfMonth, daysInMonth } from '../plan/dates.ts';
+import { dayOfMonth, daysInMonth } from '../plan/dates/dates.ts';
 import type { MonthDay } from '../plan/types.ts';
 
 /** Any leap year: it has every day that a year may have. */

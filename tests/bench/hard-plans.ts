@@ -5,7 +5,7 @@
  * every kind in turn, without verbs all but `site`, which takes as long as the others together.
  */
 import { main } from '../../engine/cli.ts';
-import { CATALOGUE } from '../../engine/plan/catalogue.ts';
+import { CATALOGUE } from '../../engine/plan/catalogue/plants.ts';
 import type { Feature, Plan, PlanPoint } from '../../engine/plan/types.ts';
 import { randomFrom, randomPlan } from '../engine/cast/random-plans.ts';
 import { YARD } from './yard.ts';

@@ -6,8 +6,8 @@ import { type CalendarEvent, icalendar } from '../../engine/output/calendar/ical
 import { seasonCalendar } from '../../engine/output/calendar/season-calendar.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import { moveFeature } from '../../engine/plan/edit/edit-feature.ts';
-import { withOptions } from '../../engine/plan/options.ts';
 import type { Plan } from '../../engine/plan/types.ts';
+import { withOptions } from '../../engine/plan/yards/options.ts';
 
 const STAMP = '20260101T000000Z';
 

@@ -5,7 +5,7 @@ import { lightClassOf } from '../../engine/load/light/light-class.ts';
 import { normalShare } from '../../engine/load/light/normal.ts';
 import { spotOf } from '../../engine/load/light/spot-of.ts';
 import { MOL_PER_MJ } from '../../engine/load/light/weights.ts';
-import { plantRowOf } from '../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../engine/plan/catalogue/plants.ts';
 import { yardPlan } from '../engine/load/yard-plan.ts';
 
 describe('the normal distribution', () => {

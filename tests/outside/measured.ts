@@ -8,7 +8,7 @@ import { surfaceTemperature, type Watering } from '../../engine/load/leaf/leaf.t
 import type { LeafMoment } from '../../engine/load/leaf/receives.ts';
 import { coolerBy, type LeafCase, spreadOf, spreadParts } from '../../engine/load/leaf/spread.ts';
 import { createSkyViewer } from '../../engine/load/light/sky-viewer.ts';
-import { CATALOGUE } from '../../engine/plan/catalogue.ts';
+import { CATALOGUE } from '../../engine/plan/catalogue/plants.ts';
 import type { Feature, PlantRow } from '../../engine/plan/types.ts';
 import { buildScene } from '../../engine/scene/build.ts';
 import { yardPlan } from '../engine/load/yard-plan.ts';

@@ -2,15 +2,15 @@ import type { Outcome } from '../../load/types.ts';
 /** What to try before cloth, the cheapest first, each with what it does in this yard. */
 import { isCoolCrop, sowCool } from '../../load/verdict/cool-season.ts';
 import { NO_HARM } from '../../load/verdict/harm-of.ts';
-import { nameOf } from '../../plan/names.ts';
+import { isMovable } from '../../plan/kinds.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { createRayYard, type RayYard } from '../doubt/rays.ts';
 import { rayVerdicts } from '../doubt/verdicts.ts';
 import { weighedHarm } from '../doubt/yards.ts';
-import { isMovable } from '../place/movable.ts';
 import { noNeedOf } from '../words/no-need.ts';
 import { sharedBy } from '../words/served.ts';
 import { CLAY_ABSORPTANCE } from '../year/clay/clay.ts';

@@ -1,14 +1,14 @@
 import type { Outcome } from '../../load/types.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
-import { namedInside } from '../../plan/names.ts';
+import { isMovable } from '../../plan/kinds.ts';
 import type { Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
 import { createPotJudges } from '../place/judge.ts';
-import { isMovable } from '../place/movable.ts';
 import { rankingOf } from '../place/rank.ts';
 import { wayWords } from '../place/way.ts';
 import { type Harmed, sharedBy } from '../words/served.ts';

@@ -2,12 +2,12 @@ import { withGround } from '../../frame/layout/ground-of.ts';
 import { costOf } from '../../frame/sheet.ts';
 import { currencyOf } from '../../frame/shop/prices.ts';
 import type { Outcome } from '../../load/types.ts';
-import { type Cloth, isCloth } from '../../plan/cloth.ts';
 import { bottomOf, riseOf } from '../../plan/defaults.ts';
 import { canopyEdge } from '../../plan/geometry/cloth-shapes.ts';
 import { cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
-import { shownName } from '../../plan/shown-name.ts';
-import type { Feature, Plan, Problem } from '../../plan/types.ts';
+import { isCloth } from '../../plan/kinds.ts';
+import type { Cloth, Feature, Plan, Problem } from '../../plan/types.ts';
+import { shownName } from '../../plan/words/shown-name.ts';
 import type { ChoiceCost } from './types.ts';
 
 /** Cloth of a canopy, roof and drops, or of a screen, without hems. [m²] */

@@ -1,11 +1,11 @@
 import { overBudgetNote } from '../../frame/work/note-words.ts';
-import { agreeingWith } from '../../plan/agreement.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { seenWords } from '../sight/words.ts';
 import { lessWords } from '../words/effect-words.ts';
 import type { ChoiceCost, ComparedChoice, ComparedPlant } from './types.ts';

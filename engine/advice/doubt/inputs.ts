@@ -1,7 +1,7 @@
 import { limitSpread } from '../../load/verdict/limit.ts';
 /** The numbers of a plan that are not taped, and the plan with each of them off by as much as it may be. */
 import { plantFeatures } from '../../load/verdict/planted.ts';
-import { plantRowOf } from '../../plan/catalogue.ts';
+import { plantRowOf } from '../../plan/catalogue/plants.ts';
 import { isSound } from '../../plan/check/check.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { distance } from '../../plan/geometry/shapes.ts';

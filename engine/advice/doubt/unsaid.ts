@@ -1,9 +1,9 @@
 /** What is in doubt though the plan says nothing of it: shelter from the wind, what cloth stops, colours of walls. */
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
-import { type Cloth, isCloth } from '../../plan/cloth.ts';
 import { colourOf } from '../../plan/defaults.ts';
 import { centroid, distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
-import type { Building, Colour, Feature, Plan, Shelter, Wall } from '../../plan/types.ts';
+import { isCloth } from '../../plan/kinds.ts';
+import type { Building, Cloth, Colour, Feature, Plan, Shelter, Wall } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';
 import type { DoubtInput } from './types.ts';
 

@@ -1,7 +1,7 @@
-import { namedInside } from '../../plan/names.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { optionName } from '../compare/words.ts';
 import { namesInside } from '../year/words.ts';
 import { changesAdvice } from './advice.ts';

@@ -1,7 +1,7 @@
 import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
-import { withOptions } from '../../plan/options.ts';
 import type { Plan } from '../../plan/types.ts';
+import { withOptions } from '../../plan/yards/options.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { doubtInputs } from './inputs.ts';
 import { createRayYard } from './rays.ts';

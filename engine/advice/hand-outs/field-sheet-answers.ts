@@ -1,8 +1,8 @@
-import { plantRowOf, nearestPlantIds } from '../../plan/catalogue.ts';
+import { plantRowOf, nearestPlantIds } from '../../plan/catalogue/plants.ts';
 import { crownShapeOf } from '../../plan/defaults.ts';
 import { changeFeature, featureOf, setHow } from '../../plan/edit/edit-feature.ts';
 import { setClimate, setPartHow, setSite } from '../../plan/edit/plan.ts';
-import { toCentimetre } from '../../plan/geometry/rounding.ts';
+import { toCentimetre } from '../../plan/numbers/rounding.ts';
 import type { CivilDate, Feature, KnownBy, Knowledge, Plan, Problem } from '../../plan/types.ts';
 import { parseLength, parseNumber, parseSpeed, parseTemperature } from '../../plan/units/typed.ts';
 import { unitsOf } from '../../plan/units/units.ts';

@@ -1,10 +1,10 @@
-import { dayWords, monthWord } from '../../plan/dates.ts';
+import { dayWords, monthWord } from '../../plan/dates/dates.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-import { nameOf } from '../../plan/names.ts';
 import { heldAt } from '../../plan/schema/say.ts';
 import type { CivilDate, Feature, How, Knowledge, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, formatSpeed, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { knownMonthOf } from '../../survey/climate/rough-climate.ts';
 import { type StickShadow, shadowTable } from '../../survey/height/shadow-table.ts';
 import { defaultPm, type Quantity } from '../../survey/known-by.ts';

@@ -1,15 +1,15 @@
 /**
  * An adviser's pack: climate, plants, stock and cautions of a place, prepared once and laid over a yard in one step.
  */
-import { plantRowOf } from '../../plan/catalogue.ts';
+import { plantRowOf } from '../../plan/catalogue/plants.ts';
 import { planErrors } from '../../plan/check/check.ts';
-import { monthWord } from '../../plan/dates.ts';
+import { monthWord } from '../../plan/dates/dates.ts';
 import { decodeJson } from '../../plan/file/decode.ts';
-import { listWords } from '../../plan/list-words.ts';
 import { isRecord, show } from '../../plan/schema/say.ts';
 import type { Climate, ClimateMonth, LocalCaution, Plan, PlantRow, Problem, Stock } from '../../plan/types.ts';
 import { formatSpeed, formatTemperature, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
+import { listWords } from '../../plan/words/list-words.ts';
 
 const PACK_FORMAT = 'shadewright-pack';
 const PACK_VERSION = 1;

@@ -1,6 +1,6 @@
 /** A plan that can be given away: what it takes to work out the sun, and nothing that says whose yard it is. */
 import { TUBE_IDS } from '../../frame/shop/stock.ts';
-import { CATALOGUE } from '../../plan/catalogue.ts';
+import { CATALOGUE } from '../../plan/catalogue/plants.ts';
 import { isPlan } from '../../plan/check/check.ts';
 import { elevationOf } from '../../plan/defaults.ts';
 import { PLAN } from '../../plan/schema/plan.ts';

@@ -1,15 +1,15 @@
 import type { Outcome } from '../../load/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-/**
- * Where a shadow's edge was really found, against where the plan puts it at that minute: how far off, and what would
- * cure it.
- */
-import { momentWords } from '../../plan/moment-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Feature, Plan, Problem } from '../../plan/types.ts';
 import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
+/**
+ * Where a shadow's edge was really found, against where the plan puts it at that minute: how far off, and what would
+ * cure it.
+ */
+import { momentWords } from '../../plan/words/moment-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { instantOf } from '../../sun/days/zone.ts';
 import { sunAtMs } from '../../survey/place/sun-at.ts';
 import { edgeNear } from '../sight/shadow-edge.ts';

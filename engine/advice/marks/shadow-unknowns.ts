@@ -1,9 +1,9 @@
 import { upBearingOf } from '../../plan/defaults.ts';
-/** North and heights as numbers that shadow marks may correct. */
-import { namedInside } from '../../plan/names.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+/** North and heights as numbers that shadow marks may correct. */
+import { namedInside } from '../../plan/words/names.ts';
 import { defaultPm, TAPE_PM } from '../../survey/known-by.ts';
 import { withNumber } from '../doubt/inputs.ts';
 import { edgeNear, type MarkedSun } from '../sight/shadow-edge.ts';

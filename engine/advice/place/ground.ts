@@ -10,10 +10,10 @@ import {
   distanceToEdge,
 } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Building, Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import { formatDistance, formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { namedInside } from '../../plan/words/names.ts';
 
 /** The water of an eaves' edge falls in a band this wide to both sides. Our choice. [m] */
 const DRIP = 0.2;

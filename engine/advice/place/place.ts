@@ -1,14 +1,14 @@
 import type { Outcome, PlantLoad } from '../../load/types.ts';
 import { plantLoad } from '../../load/verdict/plant-load.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
-import { agreeingWith } from '../../plan/agreement.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
+import { isPot } from '../../plan/kinds.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { spotWords } from '../words/spot-words.ts';
 import { hardeningOf } from './hardening.ts';
 import { createPotJudges, type PotJudge } from './judge.ts';
-import { isPot } from './movable.ts';
 import { rankingOf, SPOTS, type Tried } from './rank.ts';
 import { swapsOf } from './swaps.ts';
 import type { PlaceRequest, PlaceResult, PlaceSpot } from './types.ts';

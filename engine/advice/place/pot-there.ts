@@ -1,6 +1,6 @@
 import { plantLoadsOf } from '../../load/load-of.ts';
 import type { Outcome, PlantLoad } from '../../load/types.ts';
-import { plantRowOf } from '../../plan/catalogue.ts';
+import { plantRowOf } from '../../plan/catalogue/plants.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import type { Period } from '../../sun/samples.ts';

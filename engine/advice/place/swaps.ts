@@ -2,11 +2,11 @@ import type { Outcome } from '../../load/types.ts';
 /** Which two pots would fare better in each other's place. */
 import { rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
+import { isMovable } from '../../plan/kinds.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { potGround } from './ground.ts';
 import { createPotJudges, type PotJudge, type PotJudges } from './judge.ts';
-import { isMovable } from './movable.ts';
 import { fateOf, type Judged, LIGHT_ORDER, type RootFate, type Tried } from './rank.ts';
 import type { PotSwap } from './types.ts';
 import { swapSentence } from './words.ts';

@@ -1,11 +1,11 @@
 /** The way of a pot from where it stands to another place: how far, round what, and how many steps. */
 import { gatesOf } from '../../plan/geometry/gates.ts';
 import { openRing, pointInRing } from '../../plan/geometry/shapes.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { walksIn } from './way-round.ts';
 
 export interface Way {

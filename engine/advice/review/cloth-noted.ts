@@ -1,7 +1,7 @@
 /** How long the cloth of a summer really hung, as the diary has it. */
-import { dayWords } from '../../plan/dates.ts';
-import { namedInside } from '../../plan/names.ts';
+import { dayWords } from '../../plan/dates/dates.ts';
 import type { Plan } from '../../plan/types.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { seasonYearOf } from '../year/span.ts';
 
 /**

@@ -1,12 +1,12 @@
-import { isCloth } from '../../plan/cloth.ts';
 /**
  * Which one input would bring the estimate nearest to the readings: offered with what it gains, never made by itself.
  */
 import { monthOf, upBearingOf } from '../../plan/defaults.ts';
-import { namedInside } from '../../plan/names.ts';
+import { isCloth } from '../../plan/kinds.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { checkReadings, type LeafReading } from './readings.ts';
 import type { Correction, ReadingCheck } from './types.ts';
 

@@ -5,14 +5,14 @@ import { surroundingsAt } from '../../load/leaf/surroundings-at.ts';
 import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
-import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
-import { withoutCloth } from '../../plan/cloth.ts';
+import { CATALOGUE, plantRowOf } from '../../plan/catalogue/plants.ts';
 /** Readings of leaves against the estimate of the same minute. */
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { momentWords } from '../../plan/moment-words.ts';
 import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { formatTemperature } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { momentWords } from '../../plan/words/moment-words.ts';
+import { withoutCloth } from '../../plan/yards/without-cloth.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import { instantOf } from '../../sun/days/zone.ts';

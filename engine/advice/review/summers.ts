@@ -1,4 +1,4 @@
-import { meanOf } from '../../plan/mean.ts';
+import { meanOf } from '../../plan/numbers/mean.ts';
 /** How warm two summers were, by what was typed of them: weather of one year, which the climate is not. */
 import type { Climate, Plan, Summer } from '../../plan/types.ts';
 import { seasonMonths } from '../../sun/days/season.ts';

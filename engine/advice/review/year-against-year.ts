@@ -4,11 +4,11 @@ import type { Outcome } from '../../load/types.ts';
  * year's yard through this year's heat too.
  */
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
-import { isCloth } from '../../plan/cloth.ts';
 import { KeptByContent } from '../../plan/kept.ts';
-import { meanOf } from '../../plan/mean.ts';
+import { isCloth } from '../../plan/kinds.ts';
+import { meanOf } from '../../plan/numbers/mean.ts';
 import type { Plan } from '../../plan/types.ts';
-import { withoutDiary } from '../../plan/without-diary.ts';
+import { withoutDiary } from '../../plan/yards/without-diary.ts';
 import { seasonYearOf } from '../year/span.ts';
 import { summersOf } from './summers.ts';
 import type { YearComparison } from './types.ts';

@@ -1,6 +1,6 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { gridOf, maskOf } from '../../load/light/grid-of.ts';
-import { isCloth } from '../../plan/cloth.ts';
+import { isCloth } from '../../plan/kinds.ts';
 import type { Canopy, Feature, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { hiddenHeightAt, hiddenHeightGrid, LEAST_USEFUL, type SightLines, sightLinesOf } from './hidden-height.ts';
 import { topEdge } from './seen.ts';

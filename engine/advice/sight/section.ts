@@ -1,14 +1,14 @@
 import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
-import { compassWord } from '../../plan/compass.ts';
 import { foliageFromOf, potOf, turnOf, upBearingOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
 import { type ClockStretch, formatClock } from '../../plan/units/clock.ts';
 import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { formatUpToHand } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
+import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { clothSheets } from '../../scene/build.ts';
 import type { OwnCrown, ClothSheet } from '../../scene/solids.ts';
 import { clockOf } from '../../sun/days/zone.ts';

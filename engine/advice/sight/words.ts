@@ -1,7 +1,7 @@
-import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import type { SeenFrom } from './seen.ts';
 
 /** "People on the lane, along 2.0 m of 26.0 m, at most the uppermost 0.30 m of it" */

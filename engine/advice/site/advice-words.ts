@@ -1,12 +1,12 @@
 /** What is told first of a search: in the order in which a person decides. */
 import { groundPlace } from '../../frame/strength/grounds.ts';
 import { burnsByFruit } from '../../load/verdict/planted.ts';
-import { agreeingWith } from '../../plan/agreement.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { type LadderStep, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';

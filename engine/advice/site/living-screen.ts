@@ -1,15 +1,15 @@
 import { currencyOf } from '../../frame/shop/prices.ts';
 import { surfaceUnder } from '../../load/leaf/ground.ts';
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
-import { agreeingWith } from '../../plan/agreement.ts';
 import { freshId } from '../../plan/edit/edit-feature.ts';
-import { toCentimetre } from '../../plan/geometry/rounding.ts';
 import { pathLength } from '../../plan/geometry/shapes.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
+import { toCentimetre } from '../../plan/numbers/rounding.ts';
 import type { Hedge, Plan, Screen } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { buildScene } from '../../scene/build.ts';
 import {
   type Climber,

@@ -1,9 +1,9 @@
 import { worthOf } from '../../plan/defaults.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import type { Progress } from './progress.ts';
 import { siteOf } from './site.ts';
 import type { ClothSize, SiteOption, SiteRequest, SiteResult } from './types.ts';

@@ -1,15 +1,15 @@
 import { costOf } from '../../frame/sheet.ts';
 import { currencyOf } from '../../frame/shop/prices.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
-import { compassWord } from '../../plan/compass.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { headingOf } from '../../plan/geometry/angles.ts';
 import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
-import { drawnAnywhere } from '../../plan/options.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
+import { namedInside, nameOf } from '../../plan/words/names.ts';
+import { drawnAnywhere } from '../../plan/yards/options.ts';
 import { clothArea } from '../compare/cost.ts';
 import { offWords } from '../words/effect-words.ts';
 import { type Effect, effectOn } from '../words/served.ts';

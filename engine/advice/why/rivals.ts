@@ -1,10 +1,10 @@
 import { rootsAbout } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
-import { type Agreeing, agreeingWith } from '../../plan/agreement.ts';
-import { capital } from '../../plan/list-words.ts';
-import { nameOf } from '../../plan/names.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { type Agreeing, agreeingWith } from '../../plan/words/agreement.ts';
+import { capital } from '../../plan/words/list-words.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { daysAfter } from '../../sun/days/calendar.ts';
 
 /** What else browns a plant. Common practice, no source. */

@@ -1,6 +1,6 @@
 import type { PlantSide } from '../../load/types.ts';
-import { compassWord } from '../../plan/compass.ts';
 import type { Side } from '../../plan/types.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
 
 const LETTERS: Readonly<Record<string, number>> = { n: 0, ne: 45, e: 90, se: 135, s: 180, sw: 225, w: 270, nw: 315 };
 

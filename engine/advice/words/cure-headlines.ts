@@ -1,13 +1,13 @@
 /** What the stages that cure something open with: at most twenty words that a person would say. */
 import type { PlantLoad } from '../../load/types.ts';
-import { agreeingWith } from '../../plan/agreement.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
-import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside, nameOf } from '../../plan/words/names.ts';
+import { lessDamage } from '../../plan/words/spoken.ts';
 import { type LadderStep, WORTH_NAMING, worthMoving } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
 import type { PlaceResult } from '../place/types.ts';

@@ -1,8 +1,8 @@
-/** What a change does to whose heat damage: a number never stands without the plants that it is told of. */
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
+/** What a change does to whose heat damage: a number never stands without the plants that it is told of. */
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import type { PlantEffect } from './served.ts';
 
 /** "37 % less heat damage to the blueberry pot and 23 % less to the raspberries" */

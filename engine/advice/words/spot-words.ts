@@ -1,13 +1,13 @@
-import { compassWord } from '../../plan/compass.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { headingOf } from '../../plan/geometry/angles.ts';
 import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 import { distance, nearestOnSegment, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
-import { namedInside } from '../../plan/names.ts';
+import { isMovable } from '../../plan/kinds.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { isMovable } from '../place/movable.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
+import { namedInside } from '../../plan/words/names.ts';
 
 /** Nearer than this to an upright face, a spot is "beside" it. [m] */
 const BESIDE_WITHIN = 1.2;

@@ -5,9 +5,9 @@ import type { Verdict } from '../../load/types.ts';
  * a plant may keep little of its damage and burn on that day, or most of it and be saved by water.
  */
 import { burnsByFruit } from '../../load/verdict/planted.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 
 export interface Standing {
   readonly id: string;

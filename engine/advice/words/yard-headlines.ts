@@ -1,10 +1,10 @@
 /** What the first two stages open with: at most twenty words that a person would say. */
 import type { PlantLoad, Stretch } from '../../load/types.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
-import { spokenClock, spokenCount } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
 import { edgeWord } from '../../plan/units/clock.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
+import { spokenClock, spokenCount } from '../../plan/words/spoken.ts';
 import { sentenceCase } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 

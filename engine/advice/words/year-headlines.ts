@@ -1,7 +1,7 @@
 /** The one sentence with which the year opens, and the one with which a look back does. */
-import { dayWords } from '../../plan/dates.ts';
-import { namedInside } from '../../plan/names.ts';
+import { dayWords } from '../../plan/dates/dates.ts';
 import type { Plan } from '../../plan/types.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import type { ReviewResult } from '../review/types.ts';
 import type { SeasonResult } from '../year/season/types.ts';
 import { sentenceCase } from '../year/words.ts';

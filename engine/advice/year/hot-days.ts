@@ -7,7 +7,7 @@ import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { isEstablished } from '../../load/verdict/limit.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { milderBy } from '../../load/verdict/verdict.ts';
-import { dayOfMonth } from '../../plan/dates.ts';
+import { dayOfMonth } from '../../plan/dates/dates.ts';
 import { monthOf } from '../../plan/defaults.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';

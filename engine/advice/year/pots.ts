@@ -2,12 +2,12 @@
 import { HELP_WORDS, WORTH_DOING } from '../../load/pot/pot-words.ts';
 import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
 import type { RootHelpId, Roots } from '../../load/types.ts';
-import { agreeingWith } from '../../plan/agreement.ts';
-import { capital } from '../../plan/list-words.ts';
-import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, formatPlusMinus } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { capital } from '../../plan/words/list-words.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { namesInside } from './words.ts';
 
 export interface PlantRoots {

@@ -1,4 +1,4 @@
-import { dayOfMonth } from '../../plan/dates.ts';
+import { dayOfMonth } from '../../plan/dates/dates.ts';
 /**
  * The months around a season that the climate has figures for: cloth may be wanted before the season begins, and after.
  */

@@ -1,7 +1,7 @@
-import { dayWords, monthWord } from '../../plan/dates.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
+import { dayWords, monthWord } from '../../plan/dates/dates.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 
 /** "14 May 2026" */
 export function dateWords(date: CivilDate): string {

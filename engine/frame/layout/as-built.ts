@@ -1,15 +1,15 @@
-import { isCloth } from '../../plan/cloth.ts';
 /** What was really built, measured, and put back into the plan. */
 import { riseOf, turnOf } from '../../plan/defaults.ts';
 import { degreesOf } from '../../plan/geometry/angles.ts';
-import { pointToMillimetre, toMillimetre } from '../../plan/geometry/rounding.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
-import { meanOf } from '../../plan/mean.ts';
-import { applyOption } from '../../plan/options.ts';
+import { isCloth } from '../../plan/kinds.ts';
+import { meanOf } from '../../plan/numbers/mean.ts';
+import { pointToMillimetre, toMillimetre } from '../../plan/numbers/rounding.ts';
 import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen, YardOption } from '../../plan/types.ts';
 import { formatCut, formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { applyOption } from '../../plan/yards/options.ts';
 import { ON_FEET } from '../strength/footings.ts';
 import { bestRectangle } from './best-rectangle.ts';
 import type { FourCorners } from './best-rectangle.ts';

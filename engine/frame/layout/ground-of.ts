@@ -1,7 +1,7 @@
-import { isCloth } from '../../plan/cloth.ts';
-import { drawnAnywhere } from '../../plan/options.ts';
+import { isCloth } from '../../plan/kinds.ts';
 /** What the posts of a yard stand in. */
 import type { Plan } from '../../plan/types.ts';
+import { drawnAnywhere } from '../../plan/yards/options.ts';
 import { GROUND_KINDS } from '../strength/grounds.ts';
 import type { GroundKind } from '../strength/types.ts';
 

@@ -1,7 +1,7 @@
 /** A frame as posts, tubes and joints, before anything is bought: what canopies and screens have in common. */
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
+import { shownName } from '../../plan/words/shown-name.ts';
 import type { TubeSection } from '../strength/tube.ts';
 import type { AnchorKind, GroundKind } from '../strength/types.ts';
 import type { ClothForm, ClothPlace, JointKind, TubeKind } from './types.ts';

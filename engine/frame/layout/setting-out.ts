@@ -1,12 +1,12 @@
-import { compassWord } from '../../plan/compass.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { degreesOf, headingOf, radiansOf } from '../../plan/geometry/angles.ts';
 /** Where every post stands: by two tape lengths from two corners that stay put, and the diagonals that must agree. */
 import { boundsOf, distance, openRing, pathsCross, sideOf } from '../../plan/geometry/shapes.ts';
-import { shownName } from '../../plan/shown-name.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
+import { shownName } from '../../plan/words/shown-name.ts';
 import { formatDug, formatTape } from './lengths.ts';
 import type { FrameModel, FramePost } from './model.ts';
 import { FOOTING_CLEARANCE, HAND_BREADTH, nearestFace, whatStandsAt } from './surroundings.ts';

@@ -5,8 +5,8 @@
 import { potOf } from '../../plan/defaults.ts';
 import { distance, distanceToPath, openRing, pathsCross, pointInRing, closedRing } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
-import { shownName } from '../../plan/shown-name.ts';
 import type { Building, Feature, Hedge, Plan, PlanPoint, Wall } from '../../plan/types.ts';
+import { shownName } from '../../plan/words/shown-name.ts';
 
 /** A wall counts as blocking the wind when it reaches this share of the roof's height. */
 const BLOCKING_SHARE = 0.5;

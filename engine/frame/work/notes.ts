@@ -2,10 +2,10 @@
 import { riseOf } from '../../plan/defaults.ts';
 import { footprintOf } from '../../plan/geometry/cloth-shapes.ts';
 import { openRing, pointInRing, distanceToEdge } from '../../plan/geometry/shapes.ts';
-import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import { formatLength, formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { shownName } from '../../plan/words/shown-name.ts';
 import type { Design } from '../design.ts';
 import { shrinkOffer } from '../layout/bays.ts';
 import { formatForce, formatSlight } from '../layout/lengths.ts';

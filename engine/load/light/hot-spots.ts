@@ -1,10 +1,10 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { compassWord } from '../../plan/compass.ts';
 import { radiansOf, degreesOf } from '../../plan/geometry/angles.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import { formatArea, formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
 import type { Cells, HotSpot, Stretch } from '../types.ts';
 import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
 import type { Yard } from '../yard.ts';

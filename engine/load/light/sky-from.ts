@@ -1,6 +1,6 @@
 import { type Silhouette, silhouettesOf, skylineSilhouette } from '../../cast/drawn/silhouettes.ts';
 import { castRay } from '../../cast/points/ray.ts';
-import { dayOfMonth } from '../../plan/dates.ts';
+import { dayOfMonth } from '../../plan/dates/dates.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { MonthDay, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';

@@ -1,8 +1,8 @@
-import { agreeingWith } from '../../plan/agreement.ts';
-import { compassWord } from '../../plan/compass.ts';
 import { formatClock } from '../../plan/units/clock.ts';
 import { formatTemperature, formatTemperatureDifference, formatPlusMinus } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
 import type { RootHelpId, Roots } from '../types.ts';
 import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';
 

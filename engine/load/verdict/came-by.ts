@@ -1,7 +1,7 @@
 import { castRay } from '../../cast/points/ray.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { MonthDay, Plan } from '../../plan/types.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import type { Scene } from '../../scene/solids.ts';
 
 /** How the sun reaches a point: through a thing that lets part of it pass, in under it, over it, or past its edge. */

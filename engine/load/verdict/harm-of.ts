@@ -1,6 +1,6 @@
 import { worthOf } from '../../plan/defaults.ts';
 import { Kept } from '../../plan/kept.ts';
-import { meanOf } from '../../plan/mean.ts';
+import { meanOf } from '../../plan/numbers/mean.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import { sceneOf } from '../../scene/scene-of.ts';
 import type { Scene } from '../../scene/solids.ts';

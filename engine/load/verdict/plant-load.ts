@@ -1,7 +1,7 @@
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
-import { nameOf } from '../../plan/names.ts';
 import type { Bed, Plant, PlantRow, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { clockOf } from '../../sun/days/zone.ts';
 import { sunUp } from '../../sun/sun-up.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';

@@ -1,4 +1,4 @@
-import { plantRowOf } from '../../plan/catalogue.ts';
+import { plantRowOf } from '../../plan/catalogue/plants.ts';
 import type { Bed, Plan, Plant, PlantRow, Tree } from '../../plan/types.ts';
 
 /** What is judged as a plant: plants in the ground or a pot, beds, and trees that name their plant. */

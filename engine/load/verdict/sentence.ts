@@ -1,6 +1,3 @@
-import { agreeingWith } from '../../plan/agreement.ts';
-import { compassWord } from '../../plan/compass.ts';
-import { capital } from '../../plan/list-words.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import { formatStretch } from '../../plan/units/clock.ts';
 import {
@@ -11,6 +8,9 @@ import {
   formatShare,
 } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
+import { capital } from '../../plan/words/list-words.ts';
 import { isSmallFruit } from '../leaf/spread.ts';
 import { leastLight } from '../light/light-class.ts';
 import type { ClothNow, LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';

@@ -1,8 +1,8 @@
 import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 /** The yard from above as DXF: a layer for each kind of thing. */
 import { openRing } from '../../plan/geometry/shapes.ts';
-import { shownName } from '../../plan/shown-name.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
+import { shownName } from '../../plan/words/shown-name.ts';
 import { dxfText } from './dxf.ts';
 import type { DxfEntity } from './dxf.ts';
 

@@ -6,10 +6,10 @@ import { yearEntries } from '../../advice/year/season/entries.ts';
  */
 import { dateWords } from '../../advice/year/words.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
-import { compassWord } from '../../plan/compass.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
-import { nameOf } from '../../plan/names.ts';
 import { formatHeatLimit, formatLength, formatTemperature } from '../../plan/units/shown.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { plantLetter } from '../map/heat-map.ts';
 import { escaped, htmlTable, list, paragraph, section } from '../sheet/markup.ts';
 import { oneLine } from '../text/plain-text.ts';

@@ -2,10 +2,10 @@ import type { ComparedChoice, CompareResult } from '../../advice/compare/types.t
 /** What was tried: the options side by side, the one that is drawn first. */
 import { effectCell, servedWords } from '../../advice/compare/words.ts';
 import { hoursWords } from '../../frame/work/work-words.ts';
-import { nameOf } from '../../plan/names.ts';
-import { shownName } from '../../plan/shown-name.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
+import { nameOf } from '../../plan/words/names.ts';
+import { shownName } from '../../plan/words/shown-name.ts';
 import { escaped, htmlTable, paragraph, section } from '../sheet/markup.ts';
 
 /** The options of a yard held against today, and those that the report draws as if they were built. */

@@ -1,4 +1,4 @@
-import { readCivilDate, readMonthDay } from '../../plan/typed-day.ts';
+import { readCivilDate, readMonthDay } from '../../plan/dates/typed-day.ts';
 import type { Problem } from '../../plan/types.ts';
 import { parseLength, parseNumber } from '../../plan/units/typed.ts';
 import type { Period } from '../../sun/samples.ts';

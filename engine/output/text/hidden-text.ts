@@ -1,9 +1,9 @@
 import { hiddenHeightWords } from '../../advice/sight/hidden-height.ts';
 import type { HiddenHeights } from '../../advice/sight/hidden-heights.ts';
-import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { table } from './plain-text.ts';
 
 /** From which eyes the yard is seen, how much of it can hide nothing, and whether its cloth shows. */

@@ -1,4 +1,4 @@
-import { editDistance } from '../../plan/catalogue.ts';
+import { editDistance } from '../../plan/catalogue/plants.ts';
 
 /** The word of a list spelt most like one that is not in it; `null` if none is near. */
 export function nearestWord(word: string, words: readonly string[]): string | null {

@@ -4,10 +4,10 @@ import type { SeasonResult } from '../../advice/year/season/types.ts';
 /** The year's advice for people to read on a terminal. */
 import { litresWords } from '../../advice/year/water/litres-words.ts';
 import { dateWords } from '../../advice/year/words.ts';
-import { monthWord } from '../../plan/dates.ts';
-import { nameOf } from '../../plan/names.ts';
+import { monthWord } from '../../plan/dates/dates.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { table, wrapped } from './plain-text.ts';
 
 /** A page is no wider than this, however wide the terminal. [characters] */

@@ -14,11 +14,11 @@ import type { SiteOption, SiteResult } from '../../advice/site/types.ts';
 import { countingWords, standsUnder, titleOf } from '../../advice/site/words.ts';
 import { heatwaveWords } from '../../advice/words/stands.ts';
 import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatLength, formatPerArea, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { table, wrapped } from './plain-text.ts';
 
 /** Of which yard it tells, in what units, and how wide a line may be. [characters] */

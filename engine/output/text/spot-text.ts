@@ -1,10 +1,10 @@
 import type { PathStep, SkyPicture } from '../../load/light/sky-from.ts';
 import type { SpotWeek } from '../../load/light/weeks-at.ts';
-import { dayWords } from '../../plan/dates.ts';
-import { nameOf } from '../../plan/names.ts';
+import { dayWords } from '../../plan/dates/dates.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { sunUp } from '../../sun/sun-up.ts';
 import { table } from './plain-text.ts';
 

@@ -2,10 +2,10 @@ import { changesAdvice } from '../../advice/doubt/advice.ts';
 import { doubtOf } from '../../advice/doubt/doubt.ts';
 import type { DoubtBar, DoubtResult } from '../../advice/doubt/types.ts';
 import { movedBy } from '../../advice/doubt/words.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside } from '../../plan/words/names.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planWithOptionsLeft, type Verb, type VerbResult } from './verb.ts';
 

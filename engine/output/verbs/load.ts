@@ -3,7 +3,7 @@ import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
 import { loadOf } from '../../load/load-of.ts';
 import type { LoadResult } from '../../load/types.ts';
 import { worstFirst } from '../../load/verdict/worst-first.ts';
-import { monthWord } from '../../plan/dates.ts';
+import { monthWord } from '../../plan/dates/dates.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';

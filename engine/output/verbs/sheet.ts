@@ -1,7 +1,7 @@
 import { sheetOf } from '../../frame/sheet.ts';
-import { isCloth } from '../../plan/cloth.ts';
-import { withOptions } from '../../plan/options.ts';
+import { isCloth } from '../../plan/kinds.ts';
 import type { Plan } from '../../plan/types.ts';
+import { withOptions } from '../../plan/yards/options.ts';
 import { sheetText } from '../sheet/text.ts';
 import type { Verb } from './verb.ts';
 import { featureGiven, planOf } from './verb.ts';

@@ -1,12 +1,12 @@
 import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
 import { dateWords } from '../../advice/year/words.ts';
-import { nameOf } from '../../plan/names.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { formatClock } from '../../plan/units/clock.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import { parseNumber } from '../../plan/units/typed.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { nameOf } from '../../plan/words/names.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planOf, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 

@@ -1,4 +1,4 @@
-import { dayWords } from '../../plan/dates.ts';
+import { dayWords } from '../../plan/dates/dates.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import { dateIn } from '../../sun/days/calendar.ts';

@@ -1,4 +1,4 @@
-import { dayWords, monthWord } from '../../plan/dates.ts';
+import { dayWords, monthWord } from '../../plan/dates/dates.ts';
 import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
 import { formatClock } from '../../plan/units/clock.ts';
 import { formatLength, formatTemperature, formatShare } from '../../plan/units/shown.ts';

@@ -1,6 +1,6 @@
-import { withOptionsLeft } from '../../plan/options.ts';
 import type { Plan, PlanPoint, Problem } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { withOptionsLeft } from '../../plan/yards/options.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 

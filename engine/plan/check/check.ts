@@ -1,12 +1,11 @@
 /** Is this a plan? Every problem, each with its JSON Pointer and one plain sentence. */
 import { LIMITS } from '../file/limits.ts';
-import type { Problem } from '../problem.ts';
-import { sanityWalk } from '../sanity-walk.ts';
 import { FEATURE } from '../schema/feature.ts';
 import { PLAN } from '../schema/plan.ts';
 import { isRecord } from '../schema/say.ts';
-import type { Feature, FeatureKind, Plan } from '../types.ts';
+import type { Feature, FeatureKind, Plan, Problem } from '../types.ts';
 import { read } from './read.ts';
+import { sanityWalk } from './sanity/sanity-walk.ts';
 
 /** Every problem of a plan; where there is none, its warnings: what is allowed but looks like a slip. */
 export function checkPlan(plan: Plan): Problem[] {

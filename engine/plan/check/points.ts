@@ -1,9 +1,9 @@
 /** Points, paths and outlines of the file, and what is said of those that enclose nothing or cross themselves. */
 import { DEFAULTS } from '../defaults.ts';
 import { LIMITS, cellCount } from '../file/limits.ts';
-import { toMillimetre } from '../geometry/rounding.ts';
 import { boundsOf, cleanPath, distance, onOneLine, openRing } from '../geometry/shapes.ts';
 import { selfMeeting } from '../geometry/turf.ts';
+import { toMillimetre } from '../numbers/rounding.ts';
 import type { LineForm, OutlineForm, PathForm } from '../schema/form.ts';
 import { show } from '../schema/say.ts';
 import type { PlanPoint } from '../types.ts';

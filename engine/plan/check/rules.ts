@@ -1,8 +1,8 @@
-import { monthWord, monthsOfSeason } from '../dates.ts';
+import { monthWord, monthsOfSeason } from '../dates/dates.ts';
 /** How the keys of a thing go together. A rule sees what is right in it, and speaks of no key that is wrong. */
 import { bottomOf, potOf, riseOf } from '../defaults.ts';
-import { toMillimetre } from '../geometry/rounding.ts';
 import { cleanPath, distance } from '../geometry/shapes.ts';
+import { toMillimetre } from '../numbers/rounding.ts';
 import { FEATURE, LEAST_BUILT } from '../schema/feature.ts';
 import type { Json, Keys } from '../schema/form.ts';
 import type { SoundKeys } from '../schema/held.ts';

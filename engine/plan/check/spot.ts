@@ -1,7 +1,7 @@
 import { pointerToken } from '../file/pointer.ts';
-import type { Problem } from '../problem.ts';
 import type { Json } from '../schema/form.ts';
 import { label } from '../schema/say.ts';
+import type { Problem } from '../types.ts';
 
 /** Where a value stands in the file, what to call it in a sentence, and where its problems go. */
 export interface Spot {

@@ -5,8 +5,8 @@
  */
 import { turnOf } from '../defaults.ts';
 import { boundsOf, centroid, distance, turned } from '../geometry/shapes.ts';
-import { drawnAnywhere } from '../options.ts';
 import type { Feature, FeatureKind, Knowledge, Plan, PlanPoint, YardOption } from '../types.ts';
+import { drawnAnywhere } from '../yards/options.ts';
 
 /** New values of some keys of a thing; a key set to `undefined` is taken out. */
 export type FeatureChanges = ChangesOf<Feature>;

@@ -1,5 +1,5 @@
-import { applyOption } from '../options.ts';
 import type { Feature, Plan, PlanPoint, Problem, YardOption } from '../types.ts';
+import { applyOption } from '../yards/options.ts';
 /** Edits of options: what may be tried, and taking one over into the yard. */
 import { merged, withoutDeadChanges } from './edit-feature.ts';
 

@@ -1,5 +1,5 @@
 import { isPlan, planErrors, shortened } from '../check/check.ts';
-import { sanityWalk } from '../sanity-walk.ts';
+import { sanityWalk } from '../check/sanity/sanity-walk.ts';
 import type { Plan, Problem, SetAside } from '../types.ts';
 import { decodeJson } from './decode.ts';
 import { withBarePictures } from './picture/bare-picture.ts';

@@ -1,7 +1,7 @@
-import type { Problem } from '../problem.ts';
 import type { Json } from '../schema/form.ts';
 import { PLAN_FORMAT, PLAN_VERSION } from '../schema/plan.ts';
 import { isRecord, show } from '../schema/say.ts';
+import type { Problem } from '../types.ts';
 
 /** By the version it starts from, what turns a plan into one of the next version. Earlier years are brought along. */
 export type UpgradeSteps = Readonly<Record<number, (plan: Json) => Json>>;

@@ -1,7 +1,6 @@
-/** Where cloth hangs: the corners, edges and ground of roofs and screens. */
-import type { Cloth } from '../cloth.ts';
 import { riseOf, turnOf } from '../defaults.ts';
-import type { Canopy, DropSide, PlanPoint } from '../types.ts';
+/** Where cloth hangs: the corners, edges and ground of roofs and screens. */
+import type { Canopy, Cloth, DropSide, PlanPoint } from '../types.ts';
 import { cleanPath, distance, turned } from './shapes.ts';
 import type { SpacePoint } from './vectors.ts';
 

@@ -1,4 +1,4 @@
-import { dayOfMonth } from '../../plan/dates.ts';
+import { dayOfMonth } from '../../plan/dates/dates.ts';
 import type { CivilDate, MonthDay, Problem } from '../../plan/types.ts';
 import { monthClimate, type MonthClimate } from '../climate.ts';
 import type { Setting } from '../setting.ts';

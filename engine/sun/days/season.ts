@@ -1,4 +1,4 @@
-import { monthWord } from '../../plan/dates.ts';
+import { monthWord } from '../../plan/dates/dates.ts';
 import { offsetOf } from '../../plan/defaults.ts';
 import type { CivilDate, MonthDay, Problem } from '../../plan/types.ts';
 import { monthClimate } from '../climate.ts';

@@ -1,4 +1,4 @@
-import { canBeAt, sunOffset } from '../../plan/sun-clock.ts';
+import { canBeAt, sunOffset } from '../../plan/dates/sun-clock.ts';
 import { fail, HEADER_LINES } from './epw-lines.ts';
 import type { WeatherPlace } from './weather.ts';
 

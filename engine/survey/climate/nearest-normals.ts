@@ -1,6 +1,6 @@
-import { listWords } from '../../plan/list-words.ts';
 import type { ClimateMonth } from '../../plan/types.ts';
 import { formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { listWords } from '../../plan/words/list-words.ts';
 import { type Finding, found, refused } from '../estimate.ts';
 import {
   type BlendedNormals,

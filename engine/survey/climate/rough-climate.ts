@@ -1,4 +1,4 @@
-import { monthWord } from '../../plan/dates.ts';
+import { monthWord } from '../../plan/dates/dates.ts';
 import type { Climate, ClimateMonth } from '../../plan/types.ts';
 import { type Finding, found, refused } from '../estimate.ts';
 import { CLIMATE_TYPES, type ClimateType } from './climate-types.ts';

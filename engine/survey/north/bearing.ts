@@ -1,7 +1,7 @@
 import { headingOf } from '../../plan/geometry/angles.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 
-export { compassWord as bearingWord } from '../../plan/compass.ts';
+export { compassWord as bearingWord } from '../../plan/words/compass-word.ts';
 
 /** A bearing brought to 0 ≤ bearing < 360. [°] */
 export function wrapBearing(bearing: number): number {

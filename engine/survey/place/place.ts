@@ -1,4 +1,4 @@
-import { dayWords } from '../../plan/dates.ts';
+import { dayWords } from '../../plan/dates/dates.ts';
 import { instantOf, clockNear } from '../../sun/days/zone.ts';
 import { sunEvents } from '../../sun/position.ts';
 import { bearingWord, sheetWord } from '../north/bearing.ts';

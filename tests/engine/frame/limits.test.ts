@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { frameDrawing } from '../../../engine/frame/layout/drawing.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
-import { shownName } from '../../../engine/plan/shown-name.ts';
 import type { Canopy, PlanPoint, Screen } from '../../../engine/plan/types.ts';
+import { shownName } from '../../../engine/plan/words/shown-name.ts';
 import { roof, screen, yardWith } from './yard.ts';
 
 function messageOf(thing: Canopy | Screen): string | null {

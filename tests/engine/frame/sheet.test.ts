@@ -9,8 +9,8 @@ import { riseOf, turnOf } from '../../../engine/plan/defaults.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { canopyCorners } from '../../../engine/plan/geometry/cloth-shapes.ts';
 import { distance } from '../../../engine/plan/geometry/shapes.ts';
-import { withOptions } from '../../../engine/plan/options.ts';
 import type { Canopy, Screen } from '../../../engine/plan/types.ts';
+import { withOptions } from '../../../engine/plan/yards/options.ts';
 import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
 
 const SEED = 5150;

@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { plantLoadsOf } from '../../../engine/load/load-of.ts';
 import { harmOf } from '../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import { withOptions } from '../../../engine/plan/options.ts';
 import type { Plan } from '../../../engine/plan/types.ts';
+import { withOptions } from '../../../engine/plan/yards/options.ts';
 import { valueOf } from './yard-plan.ts';
 
 /** Every number in it, by its place, beside all that is no number. */

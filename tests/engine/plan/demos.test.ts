@@ -3,7 +3,7 @@ import { postsInTheWay } from '../../../engine/frame/sheet.ts';
 import { DEMO_NAMES, demoPlan, isDemoName } from '../../../engine/plan/demos/index.ts';
 import { parsePlan } from '../../../engine/plan/file/parse.ts';
 import { planText } from '../../../engine/plan/file/serialize.ts';
-import { withOptions } from '../../../engine/plan/options.ts';
+import { withOptions } from '../../../engine/plan/yards/options.ts';
 
 describe('the demo yards', () => {
   it('are two, the courtyard first', () => {

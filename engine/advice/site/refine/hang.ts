@@ -1,7 +1,7 @@
 import { HAND_BREADTH } from '../../../frame/layout/surroundings.ts';
 import { degreesOf } from '../../../plan/geometry/angles.ts';
-import { pointToMillimetre } from '../../../plan/geometry/rounding.ts';
 import { cleanPath, distance, openRing, signedArea } from '../../../plan/geometry/shapes.ts';
+import { pointToMillimetre } from '../../../plan/numbers/rounding.ts';
 import type { Canopy, Plan, PlanPoint } from '../../../plan/types.ts';
 
 /** A straight face of a wall or building from which cloth may hang. */

@@ -1,7 +1,7 @@
 import { bottomOf, turnOf } from '../../../plan/defaults.ts';
 import { headingOf } from '../../../plan/geometry/angles.ts';
-import { toCentimetre } from '../../../plan/geometry/rounding.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
+import { toCentimetre } from '../../../plan/numbers/rounding.ts';
 import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
 
 /** What may change of a cloth besides its place and turn. */

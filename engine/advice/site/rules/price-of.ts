@@ -1,8 +1,7 @@
 import { type Fitted, type Footing, frameFitter } from '../../../frame/fit-frame.ts';
 import { blockersBelow } from '../../../frame/layout/surroundings.ts';
-import { type Cloth } from '../../../plan/cloth.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
-import type { Plan } from '../../../plan/types.ts';
+import type { Cloth, Plan } from '../../../plan/types.ts';
 import { hungOf } from '../kinds/hung.ts';
 
 /** What cloth costs with all that holds it up and down, worked out once a form. */

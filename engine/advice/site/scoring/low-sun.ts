@@ -1,12 +1,12 @@
 import { lasts } from '../../../load/leaf/judge.ts';
 import { stretchOf } from '../../../load/verdict/clock.ts';
-import { compassWord } from '../../../plan/compass.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import { distanceToRing } from '../../../plan/geometry/shapes.ts';
-import { namedInside } from '../../../plan/names.ts';
 import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
 import { formatStretch } from '../../../plan/units/clock.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
+import { compassWord } from '../../../plan/words/compass-word.ts';
+import { namedInside } from '../../../plan/words/names.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import { heatwaveUp } from '../../../sun/sun-up.ts';

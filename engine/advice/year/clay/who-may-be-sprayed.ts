@@ -2,9 +2,9 @@
 import { type LightStanding, lightStanding } from '../../../load/light/light-class.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
-import { withoutCloth } from '../../../plan/cloth.ts';
-import { dayOfMonth } from '../../../plan/dates.ts';
+import { dayOfMonth } from '../../../plan/dates/dates.ts';
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
+import { withoutCloth } from '../../../plan/yards/without-cloth.ts';
 import { dateIn, daysAfter, monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
 import { seasonMonths } from '../../../sun/days/season.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';

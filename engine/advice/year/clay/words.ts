@@ -1,10 +1,10 @@
-import { agreeingWith } from '../../../plan/agreement.ts';
 /** What is said of clay, once the person has chosen it: for whom and when first, then how, then what it does. */
-import { dayWords } from '../../../plan/dates.ts';
-import { nameOf } from '../../../plan/names.ts';
+import { dayWords } from '../../../plan/dates/dates.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { formatMass, formatRain, formatTemperatureDifference } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
+import { agreeingWith } from '../../../plan/words/agreement.ts';
+import { nameOf } from '../../../plan/words/names.ts';
 import type { Advice } from '../advice.ts';
 import { GALLON, litresWords } from '../water/litres-words.ts';
 import { daysFolded, namesInside, sentenceCase } from '../words.ts';

@@ -4,8 +4,8 @@ import type { Outcome } from '../../../load/types.ts';
  */
 import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { harmOf } from '../../../load/verdict/harm-of.ts';
-import { type Cloth, isCloth } from '../../../plan/cloth.ts';
-import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { isCloth } from '../../../plan/kinds.ts';
+import type { CivilDate, Cloth, Plan } from '../../../plan/types.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import {
   countedFrom,

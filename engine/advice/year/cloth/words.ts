@@ -1,10 +1,10 @@
 import type { LightStanding } from '../../../load/light/light-class.ts';
 /** What is said of a cloth through the year: when it hangs and why, and how it comes down. */
-import { dayWords } from '../../../plan/dates.ts';
+import { dayWords } from '../../../plan/dates/dates.ts';
+import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
-import { inYearlySpan } from '../../../plan/year-span.ts';
 import { datesBetween } from '../../../sun/days/calendar.ts';
 import type { Advice } from '../advice.ts';
 import { namesInside } from '../words.ts';

@@ -2,10 +2,10 @@ import { isTooDark } from '../../../load/light/light-class.ts';
 import { normalShare } from '../../../load/light/normal.ts';
 import type { Nine, Outcome } from '../../../load/types.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
-import { withoutCloth } from '../../../plan/cloth.ts';
+import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 /** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
-import { inYearlySpan } from '../../../plan/year-span.ts';
+import { withoutCloth } from '../../../plan/yards/without-cloth.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
 import { seasonDates } from '../../../sun/days/season.ts';

@@ -1,19 +1,19 @@
 import { fleeceWeight } from '../../../frame/shop/cloth-words.ts';
 /** Frosty nights in sentences: when, who needs what, and how to cover; and the same plant by plant for a table. */
 import { FLEECE_REACH } from '../../../frame/shop/cloth.ts';
-import { agreeingWith } from '../../../plan/agreement.ts';
-import { isCloth } from '../../../plan/cloth.ts';
-import { dayWords, monthWord } from '../../../plan/dates.ts';
+import { dayWords, monthWord } from '../../../plan/dates/dates.ts';
 import { riseOf } from '../../../plan/defaults.ts';
 import { middleOf } from '../../../plan/edit/edit-feature.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import { pointInRing } from '../../../plan/geometry/shapes.ts';
-import { listWords } from '../../../plan/list-words.ts';
-import { nameOf } from '../../../plan/names.ts';
+import { isCloth } from '../../../plan/kinds.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { formatClock } from '../../../plan/units/clock.ts';
 import { formatFrostLimit, formatTemperature, formatTemperatureDifference } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
+import { agreeingWith } from '../../../plan/words/agreement.ts';
+import { listWords } from '../../../plan/words/list-words.ts';
+import { nameOf } from '../../../plan/words/names.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import type { Advice } from '../advice.ts';
 import { dateWords, namesInside, sentenceCase } from '../words.ts';

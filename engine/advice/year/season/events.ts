@@ -1,9 +1,9 @@
-import { agreeingWith } from '../../../plan/agreement.ts';
 /** The year's advice as dated work, each with a name that stays the same. */
-import { dayWords } from '../../../plan/dates.ts';
-import { listWords } from '../../../plan/list-words.ts';
-import { nameOf } from '../../../plan/names.ts';
+import { dayWords } from '../../../plan/dates/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { agreeingWith } from '../../../plan/words/agreement.ts';
+import { listWords } from '../../../plan/words/list-words.ts';
+import { nameOf } from '../../../plan/words/names.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
 import { hardeningOf } from '../../place/hardening.ts';
 import type { Advice } from '../advice.ts';

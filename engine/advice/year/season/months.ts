@@ -1,8 +1,8 @@
 /** A page for each month in which something is to be done. */
-import { dayWords, dayOfMonth } from '../../../plan/dates.ts';
-import { namedInside } from '../../../plan/names.ts';
+import { dayWords, dayOfMonth } from '../../../plan/dates/dates.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
+import { namedInside } from '../../../plan/words/names.ts';
 import { monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
 import { seasonMonths } from '../../../sun/days/season.ts';
 import type { Advice } from '../advice.ts';

@@ -1,12 +1,12 @@
 import { LEAF_WIND_SHARE } from '../../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/planted.ts';
-import { withoutCloth } from '../../../plan/cloth.ts';
-import { dayOfMonth } from '../../../plan/dates.ts';
+import { dayOfMonth } from '../../../plan/dates/dates.ts';
 import { elevationOf, potOf } from '../../../plan/defaults.ts';
 /** How much water each plant, bed and pot uses in a day, in the open, without cloth and as it stands. */
 import { area, openRing } from '../../../plan/geometry/shapes.ts';
 import type { Plan, Plant } from '../../../plan/types.ts';
+import { withoutCloth } from '../../../plan/yards/without-cloth.ts';
 import { shelterOf } from '../../../scene/shelter.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import { dayOfYear } from '../../../sun/days/calendar.ts';

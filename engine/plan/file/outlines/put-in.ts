@@ -1,7 +1,7 @@
 /** Outlines out of a drawing, put into a plan as walls, buildings or beds. */
 import { addFeature, freshId } from '../../edit/edit-feature.ts';
-import { toMillimetre } from '../../geometry/rounding.ts';
 import { boundsOf, distance } from '../../geometry/shapes.ts';
+import { toMillimetre } from '../../numbers/rounding.ts';
 import type { Feature, Plan, PlanPoint, Problem } from '../../types.ts';
 import { parsePlan } from '../parse.ts';
 import { planText } from '../serialize.ts';

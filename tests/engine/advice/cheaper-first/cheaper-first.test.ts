@@ -9,7 +9,7 @@ import { surfaceTemperature, type Watering } from '../../../../engine/load/leaf/
 import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { plantPoints } from '../../../../engine/load/verdict/plant-points.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';

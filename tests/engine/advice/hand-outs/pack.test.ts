@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { withPack } from '../../../../engine/advice/hand-outs/pack.ts';
 import { seasonOf } from '../../../../engine/advice/year/season/season.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import { checkPlan } from '../../../../engine/plan/check/check.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';

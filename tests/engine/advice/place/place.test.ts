@@ -8,7 +8,7 @@ import { better, type Tried } from '../../../../engine/advice/place/rank.ts';
 import { winterDayOf } from '../../../../engine/advice/place/winter-day.ts';
 import { wantsWinterSun, WINTER_SUN, winterWarning } from '../../../../engine/advice/place/winter.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Plant, PlantRow } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';

@@ -4,8 +4,8 @@ import { siteOf } from '../../../../engine/advice/site/site.ts';
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
 import { sheetSections } from '../../../../engine/output/sheet/sections.ts';
 import { setClimate, setSite, setStock } from '../../../../engine/plan/edit/plan.ts';
-import { withOptions } from '../../../../engine/plan/options.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
+import { withOptions } from '../../../../engine/plan/yards/options.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 import { smallPlan } from './small-plans.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { heatDayOf } from '../../../../engine/load/leaf/heat-day.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';

@@ -6,7 +6,7 @@ import { LeafDay } from '../../../../engine/load/leaf/leaf-day.ts';
 import { surfaceTemperature } from '../../../../engine/load/leaf/leaf.ts';
 import type { LeafMoment } from '../../../../engine/load/leaf/receives.ts';
 import { CLOSED, OPEN } from '../../../../engine/load/leaf/surroundings.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { PlantRow } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';

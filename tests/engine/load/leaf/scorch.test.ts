@@ -4,7 +4,7 @@ import { heatDayOf } from '../../../../engine/load/leaf/heat-day.ts';
 import { surfaceTemperature } from '../../../../engine/load/leaf/leaf.ts';
 import { scorchAt } from '../../../../engine/load/leaf/scorch.ts';
 import { OPEN } from '../../../../engine/load/leaf/surroundings.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { PlantRow } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';

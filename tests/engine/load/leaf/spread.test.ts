@@ -12,7 +12,7 @@ import {
 } from '../../../../engine/load/leaf/spread.ts';
 import type { Surroundings } from '../../../../engine/load/leaf/surroundings.ts';
 import { limitOf, limitSpread } from '../../../../engine/load/verdict/limit.ts';
-import { CATALOGUE, plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { CATALOGUE, plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Plant, PlantRow, Shelter } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cameBy, cameByWords } from '../../../../engine/load/verdict/came-by.ts';
-import { compassWord } from '../../../../engine/plan/compass.ts';
-import { namedInside } from '../../../../engine/plan/names.ts';
 import type { Feature } from '../../../../engine/plan/types.ts';
+import { compassWord } from '../../../../engine/plan/words/compass-word.ts';
+import { namedInside } from '../../../../engine/plan/words/names.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { yardPlan } from '../yard-plan.ts';
 

@@ -2,9 +2,9 @@ import { expect, test } from 'vitest';
 import { compareOptions } from '../../../../engine/advice/compare/compare.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { PlantLoad } from '../../../../engine/load/types.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
-import { withOptions } from '../../../../engine/plan/options.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
+import { withOptions } from '../../../../engine/plan/yards/options.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';
 
 const LIMITS = Array.from({ length: 15 }, (_, n) => 38 + 1.7 * n);

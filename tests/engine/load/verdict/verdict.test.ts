@@ -5,7 +5,7 @@ import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { PlantLoad } from '../../../../engine/load/types.ts';
 import { isEstablished, limitOf } from '../../../../engine/load/verdict/limit.ts';
 import { milderBy, verdictOf, worstOf } from '../../../../engine/load/verdict/verdict.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Plant, PlantRow } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';

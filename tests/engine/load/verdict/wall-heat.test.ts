@@ -3,7 +3,7 @@ import { heatDayOf } from '../../../../engine/load/leaf/heat-day.ts';
 import { litPoint } from '../../../../engine/load/leaf/scorch.ts';
 import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
 import { wallHeats, wallWords } from '../../../../engine/load/verdict/wall-heat.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Colour, Feature, PlanPoint } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';

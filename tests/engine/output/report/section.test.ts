@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { sectionOf } from '../../../../engine/advice/sight/section.ts';
 import { sectionPicture } from '../../../../engine/output/report/section.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import { withOptions } from '../../../../engine/plan/options.ts';
+import { withOptions } from '../../../../engine/plan/yards/options.ts';
 
 test('a cut on paper is true to scale, with the heights of cloth and plant, and nothing of it cut off', () => {
   const chosen = withOptions(demoPlan('courtyard'), ['A']);

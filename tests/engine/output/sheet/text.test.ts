@@ -3,9 +3,9 @@ import { sheetOf } from '../../../../engine/frame/sheet.ts';
 import type { BuildSheet } from '../../../../engine/frame/types.ts';
 import { sheetText } from '../../../../engine/output/sheet/text.ts';
 import { DEMO_NAMES, demoPlan } from '../../../../engine/plan/demos/index.ts';
-import { withOptions } from '../../../../engine/plan/options.ts';
 import type { FrameChoice, Plan } from '../../../../engine/plan/types.ts';
 import type { Units } from '../../../../engine/plan/units/units.ts';
+import { withOptions } from '../../../../engine/plan/yards/options.ts';
 
 /** Ways to build, each with its own sentences. */
 const FRAMES: readonly FrameChoice[] = [

@@ -3,8 +3,8 @@ import { readCommand } from '../../../../engine/output/text/command-line.ts';
 import { sheet } from '../../../../engine/output/verbs/sheet.ts';
 import type { VerbRequest, VerbResult } from '../../../../engine/output/verbs/verb.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import { withOptions } from '../../../../engine/plan/options.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
+import { withOptions } from '../../../../engine/plan/yards/options.ts';
 
 function requestFor(
   plan: Plan,

@@ -10,8 +10,8 @@ import {
   removeInOption,
   removeOption,
 } from '../../../../engine/plan/edit/options.ts';
-import { withOptions } from '../../../../engine/plan/options.ts';
 import type { Feature } from '../../../../engine/plan/types.ts';
+import { withOptions } from '../../../../engine/plan/yards/options.ts';
 
 const plan = demoPlan('courtyard');
 const hedge: Feature = {

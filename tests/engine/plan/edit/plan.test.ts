@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { CATALOGUE } from '../../../../engine/plan/catalogue.ts';
+import { CATALOGUE } from '../../../../engine/plan/catalogue/plants.ts';
 import { checkPlan } from '../../../../engine/plan/check/check.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import {

@@ -3,7 +3,7 @@ import { isInFlower } from '../../../../../engine/advice/year/clay/bloom.ts';
 import { clayCooling } from '../../../../../engine/advice/year/clay/clay.ts';
 import { noClayBecause } from '../../../../../engine/advice/year/clay/who-may-be-sprayed.ts';
 import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
-import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
+import { CATALOGUE } from '../../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { Feature, JournalEntry, Plan, Plant } from '../../../../../engine/plan/types.ts';
 

@@ -4,7 +4,7 @@ import { whyBurnt } from '../../../../../engine/advice/why/why.ts';
 import { bearsWhatBurns } from '../../../../../engine/advice/year/growth/fruit.ts';
 import { hotDaysOf } from '../../../../../engine/advice/year/hot-days.ts';
 import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
-import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
+import { CATALOGUE } from '../../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { PlantRow } from '../../../../../engine/plan/types.ts';
 import { seasonMonths } from '../../../../../engine/sun/days/season.ts';

@@ -4,12 +4,12 @@ import { yearEntries } from '../../../../../engine/advice/year/season/entries.ts
 import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
 import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../../../engine/advice/year/span.ts';
 import { loadOf, plantLoadsOf } from '../../../../../engine/load/load-of.ts';
-import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
-import { dayWords } from '../../../../../engine/plan/dates.ts';
+import { CATALOGUE } from '../../../../../engine/plan/catalogue/plants.ts';
+import { dayWords } from '../../../../../engine/plan/dates/dates.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import { changeFeature } from '../../../../../engine/plan/edit/edit-feature.ts';
-import { withOptions } from '../../../../../engine/plan/options.ts';
 import type { Canopy, Plan } from '../../../../../engine/plan/types.ts';
+import { withOptions } from '../../../../../engine/plan/yards/options.ts';
 
 function seasonIn(plan: Plan) {
   const season = seasonOf(plan);

@@ -4,10 +4,10 @@ import { CLOSE_CALL } from '../../../../../engine/advice/year/tomorrow/heat.ts';
 import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import type { Forecast } from '../../../../../engine/advice/year/tomorrow/types.ts';
 import { plantLoadsOf } from '../../../../../engine/load/load-of.ts';
-import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
+import { CATALOGUE } from '../../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
-import { withOptions } from '../../../../../engine/plan/options.ts';
 import type { Plan } from '../../../../../engine/plan/types.ts';
+import { withOptions } from '../../../../../engine/plan/yards/options.ts';
 
 const courtyard = demoPlan('courtyard');
 

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { castGrid } from '../../../../../engine/cast/grids/cast-grid.ts';
 import { createTrialCaster } from '../../../../../engine/cast/grids/trial/trial-caster.ts';
 import type { Passes } from '../../../../../engine/cast/passes.ts';
+import { inYearlySpan } from '../../../../../engine/plan/dates/year-span.ts';
 import type { Canopy, Feature, Plan, Screen } from '../../../../../engine/plan/types.ts';
-import { inYearlySpan } from '../../../../../engine/plan/year-span.ts';
 import { buildScene, clothSheets, stateOf } from '../../../../../engine/scene/build.ts';
 import { randomFrom, randomPlan } from '../../random-plans.ts';
 

@@ -7,7 +7,7 @@ import { surfaceTemperature } from '../../../../../engine/load/leaf/leaf.ts';
 import { surroundingsAt } from '../../../../../engine/load/leaf/surroundings-at.ts';
 import { createWallsRound } from '../../../../../engine/load/leaf/walls/walls-round.ts';
 import { createSkyViewer } from '../../../../../engine/load/light/sky-viewer.ts';
-import { plantRowOf } from '../../../../../engine/plan/catalogue.ts';
+import { plantRowOf } from '../../../../../engine/plan/catalogue/plants.ts';
 import { colourOf } from '../../../../../engine/plan/defaults.ts';
 import type { SpacePoint } from '../../../../../engine/plan/geometry/vectors.ts';
 import type { Canopy, Colour, Feature, Plan, PlanPoint, Screen } from '../../../../../engine/plan/types.ts';

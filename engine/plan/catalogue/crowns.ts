@@ -1,8 +1,8 @@
+import { dayOfMonth } from '../dates/dates.ts';
+import type { CrownShape, FeatureOf, MonthDay } from '../types.ts';
 /** Common trees by kind: how much sun passes their crowns, and when they stand bare, as a first guess. */
 import crowns from './crowns.json' with { type: 'json' };
-import { dayOfMonth } from './dates.ts';
 import type { PlantSource } from './plant-sources.ts';
-import type { CrownShape, FeatureOf, MonthDay } from './types.ts';
 
 export interface CrownKind {
   readonly id: string;

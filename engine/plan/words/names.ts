@@ -1,6 +1,6 @@
-import { drawnAnywhere } from './options.ts';
+import type { Feature, Plan } from '../types.ts';
+import { drawnAnywhere } from '../yards/options.ts';
 import { shownName } from './shown-name.ts';
-import type { Feature, Plan } from './types.ts';
 
 /** Kinds that people call otherwise than the plan does. */
 const SPOKEN: Partial<Record<Feature['kind'], string>> = {

@@ -1,5 +1,5 @@
 /** How far clocks stand from the sun's own time. */
-import { MS_PER_DAY } from './units/per-unit.ts';
+import { MS_PER_DAY } from '../units/per-unit.ts';
 
 /**
  * Clocks this far from the sun's own time stand nowhere on land: western China, by Beijing's time, is 3.1 h off. [h]

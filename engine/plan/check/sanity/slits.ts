@@ -1,8 +1,8 @@
-import { LIMITS } from '../file/limits.ts';
-import { quote } from '../schema/say.ts';
-import type { Building, Feature, PlanPoint, Problem, Wall } from '../types.ts';
-import { boundsOf, distance, distanceToSegment, isClosed, openRing, closedRing } from './shapes.ts';
-import type { Bounds } from './shapes.ts';
+import { LIMITS } from '../../file/limits.ts';
+import { boundsOf, distance, distanceToSegment, isClosed, openRing, closedRing } from '../../geometry/shapes.ts';
+import type { Bounds } from '../../geometry/shapes.ts';
+import { quote } from '../../schema/say.ts';
+import type { Building, Feature, PlanPoint, Problem, Wall } from '../../types.ts';
 
 /** A gap of this width lets a stripe of sun through and is seldom meant. [m] */
 const SLIT = { from: 0.05, to: 0.3 } as const;

@@ -1,19 +1,19 @@
-import { monthsOfSeason, monthWord } from './dates.ts';
+import { monthsOfSeason, monthWord } from '../../dates/dates.ts';
+import { canBeAt, standardOffset, sunOffset } from '../../dates/sun-clock.ts';
 /**
  * What a plan is allowed to say but seldom means: a walk round the yard that asks "is that right?". Warnings only, each
  * with its pointer; the plan must be free of errors.
  */
-import { riseOf } from './defaults.ts';
-import { LIMITS } from './file/limits.ts';
-import { canopyHeightOver } from './geometry/cloth-shapes.ts';
-import { centroid, openRing, pointInRing, strictlyInRing } from './geometry/shapes.ts';
-import { sharedGround } from './geometry/shared-ground.ts';
-import { slits } from './geometry/slits.ts';
-import { trunkRadius } from './geometry/trunk.ts';
-import { withOptions } from './options.ts';
-import { quote } from './schema/say.ts';
-import { canBeAt, standardOffset, sunOffset } from './sun-clock.ts';
-import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from './types.ts';
+import { riseOf } from '../../defaults.ts';
+import { LIMITS } from '../../file/limits.ts';
+import { canopyHeightOver } from '../../geometry/cloth-shapes.ts';
+import { centroid, openRing, pointInRing, strictlyInRing } from '../../geometry/shapes.ts';
+import { trunkRadius } from '../../geometry/trunk.ts';
+import { quote } from '../../schema/say.ts';
+import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from '../../types.ts';
+import { withOptions } from '../../yards/options.ts';
+import { sharedGround } from './shared-ground.ts';
+import { slits } from './slits.ts';
 
 interface Placed {
   readonly feature: Feature;

@@ -1,4 +1,4 @@
-import type { Plan } from './types.ts';
+import type { Plan } from '../types.ts';
 
 /** The yard without what was noted of it, moves apart: a plant in a new place bears less for two weeks. */
 export function withoutDiary(plan: Plan): Plan {

@@ -1,9 +1,9 @@
-import { LIMITS } from '../file/limits.ts';
-import { quote } from '../schema/say.ts';
-import type { Bed, Building, Feature, Problem } from '../types.ts';
-import { sharesMoreThan } from './overlap.ts';
-import { boundsOf, pointInRing } from './shapes.ts';
-import type { Bounds } from './shapes.ts';
+import { LIMITS } from '../../file/limits.ts';
+import { sharesMoreThan } from '../../geometry/overlap.ts';
+import { boundsOf, pointInRing } from '../../geometry/shapes.ts';
+import type { Bounds } from '../../geometry/shapes.ts';
+import { quote } from '../../schema/say.ts';
+import type { Bed, Building, Feature, Problem } from '../../types.ts';
 
 /** Ground that two outlines may share through careless drawing. [m²] */
 const SLACK_AREA = 0.01;

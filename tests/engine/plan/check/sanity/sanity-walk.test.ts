@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { checkPlan } from '../../../engine/plan/check/check.ts';
-import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import type { Feature, Plan, Site, YardOption } from '../../../engine/plan/types.ts';
+import { checkPlan } from '../../../../../engine/plan/check/check.ts';
+import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
+import type { Feature, Plan, Site, YardOption } from '../../../../../engine/plan/types.ts';
 
 const base = demoPlan('courtyard');
 

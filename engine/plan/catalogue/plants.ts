@@ -1,6 +1,6 @@
+import type { PlantRow } from '../types.ts';
 /** The garden plants that come with the project, each number with its source, and the person's own rows, which win. */
 import catalogue from './plants.json' with { type: 'json' };
-import type { PlantRow } from './types.ts';
 
 /** Every row of the catalogue, in the file's order. */
 export const CATALOGUE: readonly PlantRow[] = catalogue.plants as readonly unknown[] as readonly PlantRow[];

@@ -1,6 +1,6 @@
 /** The yard with the changes of one option or several. */
-import { pointerToken } from './file/pointer.ts';
-import type { Feature, Plan, Problem, YardOption } from './types.ts';
+import { pointerToken } from '../file/pointer.ts';
+import type { Feature, Plan, Problem, YardOption } from '../types.ts';
 
 /**
  * The plan whose `features` carry the changes of the options named, each applied whole, in the order given: its adds,

@@ -1,4 +1,4 @@
-import type { MonthDay, YearlySpan } from './types.ts';
+import type { MonthDay, YearlySpan } from '../types.ts';
 
 /** Whether a day lies in a span of every year, both ends included; across New Year when `to` is before `from`. */
 export function inYearlySpan(span: YearlySpan, monthDay: MonthDay): boolean {

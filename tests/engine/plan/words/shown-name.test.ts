@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import { nameOf } from '../../../engine/plan/names.ts';
-import { shownName } from '../../../engine/plan/shown-name.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import { nameOf } from '../../../../engine/plan/words/names.ts';
+import { shownName } from '../../../../engine/plan/words/shown-name.ts';
 
 test('an everyday name is shown as it was given', () => {
   for (const name of ['Lemon pot', 'حديقة', 'Great-grandmother’s fig, by the gate', '🌵🍋'])

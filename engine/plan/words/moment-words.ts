@@ -1,6 +1,6 @@
-import { dayWords } from './dates.ts';
-import { formatClock } from './units/clock.ts';
-import type { Units } from './units/units.ts';
+import { dayWords } from '../dates/dates.ts';
+import { formatClock } from '../units/clock.ts';
+import type { Units } from '../units/units.ts';
 
 /**
  * A local date and time as one says it: "20 July 2026, 15:10", "20 July 2026, 3:10 pm".

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import { withOptions, withOptionsLeft } from '../../../engine/plan/options.ts';
-import type { Feature, Plan, YardOption } from '../../../engine/plan/types.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import type { Feature, Plan, YardOption } from '../../../../engine/plan/types.ts';
+import { withOptions, withOptionsLeft } from '../../../../engine/plan/yards/options.ts';
 
 const base = demoPlan('courtyard');
 const pot: Feature = { id: 'fig-pot', kind: 'plant', at: [3, 7], height: 1.1, spread: 0.7, plant: 'fig' };

@@ -1,6 +1,6 @@
+import type { CivilDate, MonthDay } from '../types.ts';
 /** Days as people write them: in figures or in words. */
 import { isCivilDate, isDay, MONTHS, dayOfMonth } from './dates.ts';
-import type { CivilDate, MonthDay } from './types.ts';
 
 /** "21 July", "July 21", "21st of Jul"; the year, where one may stand, behind it. */
 const DAY_FIRST = /^(\d{1,2})(?:st|nd|rd|th)?\.?(?: of)? ([a-z]{3,9})\.?(?:,? (\d{4}))?$/;

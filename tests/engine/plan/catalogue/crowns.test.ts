@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { doubtInputs } from '../../../engine/advice/doubt/inputs.ts';
-import { checkPlan } from '../../../engine/plan/check/check.ts';
+import { doubtInputs } from '../../../../engine/advice/doubt/inputs.ts';
 import {
   CROWN_KINDS,
   CROWN_SOURCES,
@@ -8,9 +7,10 @@ import {
   type CrownKind,
   crownKindOf,
   crownSourceWords,
-} from '../../../engine/plan/crowns.ts';
-import type { Feature } from '../../../engine/plan/types.ts';
-import { yardPlan } from '../load/yard-plan.ts';
+} from '../../../../engine/plan/catalogue/crowns.ts';
+import { checkPlan } from '../../../../engine/plan/check/check.ts';
+import type { Feature } from '../../../../engine/plan/types.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 
 const kindOf = (id: string): CrownKind => {
   const kind = crownKindOf(id);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { agreeingWith, isPlural } from '../../../engine/plan/agreement.ts';
+import { agreeingWith, isPlural } from '../../../../engine/plan/words/agreement.ts';
 
 // English grammar: names of many end in s, Latin names and some others do not tell.
 test('a plant is spoken of in the number of its name', () => {

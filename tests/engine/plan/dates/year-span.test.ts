@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { inYearlySpan } from '../../../engine/plan/year-span.ts';
+import { inYearlySpan } from '../../../../engine/plan/dates/year-span.ts';
 
 it('a span within a year holds both its ends', () => {
   const summer = { from: '05-10', to: '09-30' };

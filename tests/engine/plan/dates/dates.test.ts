@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { daysInMonth, endYearOf, isLeapYear, monthWord, monthsOfSeason } from '../../../engine/plan/dates.ts';
+import { daysInMonth, endYearOf, isLeapYear, monthWord, monthsOfSeason } from '../../../../engine/plan/dates/dates.ts';
 
 it('leap years follow the Gregorian rule of 1582', () => {
   for (const [year, leap] of [

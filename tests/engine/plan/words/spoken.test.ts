@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { lessDamage, spokenClock, spokenCount } from '../../../engine/plan/spoken.ts';
+import { lessDamage, spokenClock, spokenCount } from '../../../../engine/plan/words/spoken.ts';
 
 describe('clock times, shares and counts as people say them', () => {
   test('a time is told to the half hour, with noon and midnight by their names', () => {

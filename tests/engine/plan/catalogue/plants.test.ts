@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { CATALOGUE, nearestPlantIds, plantRowOf } from '../../../engine/plan/catalogue.ts';
-import { checkPlan } from '../../../engine/plan/check/check.ts';
-import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import { PLANT_SOURCES } from '../../../engine/plan/plant-sources.ts';
+import { PLANT_SOURCES } from '../../../../engine/plan/catalogue/plant-sources.ts';
+import { CATALOGUE, nearestPlantIds, plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
+import { checkPlan } from '../../../../engine/plan/check/check.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 
 const plan = demoPlan('courtyard');
 
