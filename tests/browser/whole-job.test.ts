@@ -188,7 +188,7 @@ const TASKS: readonly Task[] = [
       await hand.choose(page, sheet.getByRole('region', { name: 'Shopping list' }).getByRole('checkbox').first());
       await sheet.getByText(/^1 of \d+ lines in hand\.$/).waitFor();
       await hand.press(page, button(page, 'Print the sheet'));
-      for (const stop of await sheet.getByRole('region', { name: 'Cautions' }).getByRole('checkbox').all())
+      for (const stop of await sheet.getByRole('region', { name: 'Stops' }).getByRole('checkbox').all())
         await hand.choose(page, stop);
       await hand.press(page, button(page, 'Print the sheet'));
       await page.locator('.paper-host').getByText('Shopping list').first().waitFor({ state: 'attached' });

@@ -23,11 +23,6 @@ export function sewingWords(
 export function clothNotes(model: FrameModel, units: Units): string[] {
   const notes = [
     'Use knitted shade cloth: it does not unravel where it is cut. Woven cloth must be hemmed or taped all round.',
-    'The percentage on the label is the light it stops. Wind goes by the share covered with yarn, which differs ' +
-      'by a few points; one number is used for both here.',
-    'Knitted cloth gives 1 to 3 % in its first summer: tighten the ties after two weeks.',
-    'Elastic ties are the fuse: they stretch and let go before the tube bends. Never lash every point with cord ' +
-      'that does not give.',
   ];
   if (model.cloths.some(({ kind }) => kind === 'drop'))
     notes.push(

@@ -7,7 +7,7 @@ import { holesByPost } from '../strength/anchor-words.ts';
 import { UNDER_POST } from '../strength/footings.ts';
 import type { AnchorPlan } from '../strength/types.ts';
 import { step } from './step.ts';
-import type { Step } from './types.ts';
+import type { Task } from './step.ts';
 
 /**
  * Whether footings are cast before the frame stands: a foot cannot stand over an open hole, a bottom rail lies across
@@ -23,7 +23,7 @@ export function foundationSteps(
   brief: FrameBrief,
   feet: readonly CostItem[],
   units: Units,
-): Step[] {
+): Task[] {
   const { ground, concrete } = anchors;
   if (ground === null || concrete === null) return [];
   const holes = holesByPost(anchors.posts, units);
@@ -47,7 +47,7 @@ export function foundationSteps(
 }
 
 /** @param feet Of the shopping list. */
-export function holdDownSteps(anchors: AnchorPlan, brief: FrameBrief, feet: readonly CostItem[], units: Units): Step[] {
+export function holdDownSteps(anchors: AnchorPlan, brief: FrameBrief, feet: readonly CostItem[], units: Units): Task[] {
   const { ground, kind, concrete } = anchors;
   if (ground === null) return [];
   if (castFirst(anchors, brief)) return [boltStep()];
@@ -55,7 +55,7 @@ export function holdDownSteps(anchors: AnchorPlan, brief: FrameBrief, feet: read
   return [kind === 'stakes' ? stakeStep() : kind === 'augers' ? augerStep() : ballastStep(feet)];
 }
 
-function boltStep(): Step {
+function boltStep(): Task {
   return step(
     'bolt',
     'Put washers and nuts on the bent bolts of every foot and tighten them with the spanner.',
@@ -64,7 +64,7 @@ function boltStep(): Step {
   );
 }
 
-function sunkStep({ posts }: AnchorPlan, units: Units): Step {
+function sunkStep({ posts }: AnchorPlan, units: Units): Task {
   const holes = holesByPost(posts, units);
   const deep = ({ depth }: { readonly depth: number }): string => formatMark(depth - UNDER_POST, units);
   const depths = [...new Set(holes.map(deep))];
@@ -82,7 +82,7 @@ function sunkStep({ posts }: AnchorPlan, units: Units): Step {
 }
 
 /** @param feet Whether inner posts stand on feet of their own. */
-function railStep(feet: boolean): Step {
+function railStep(feet: boolean): Task {
   const inner = feet ? ', and two bent bolts through each foot' : '';
   return step(
     'concrete',
@@ -93,7 +93,7 @@ function railStep(feet: boolean): Step {
   );
 }
 
-function stakeStep(): Step {
+function stakeStep(): Task {
   return step(
     'stakes',
     'Drive the rebar stakes with a heavy hammer, leaning away from the frame, caps on. Close a strap clamp low on ' +
@@ -103,7 +103,7 @@ function stakeStep(): Step {
   );
 }
 
-function augerStep(): Step {
+function augerStep(): Task {
   return step(
     'augers',
     'Turn the augers in to the eye with a strong bar. Close a strap clamp low on every post and strap the post to ' +
@@ -113,7 +113,7 @@ function augerStep(): Step {
   );
 }
 
-function ballastStep(feet: readonly CostItem[]): Step {
+function ballastStep(feet: readonly CostItem[]): Task {
   const where = feet.length > 0 ? 'on and round the foot plates' : 'over the bottom rails';
   return step(
     'ballast',

@@ -3,10 +3,9 @@ import type { Units } from '../../plan/units/units.ts';
 import type { GoodsId } from '../shop/goods.ts';
 import { hangWords, RETIGHTEN, sewWords } from './step-words.ts';
 import { linesOf, needsLadder, step } from './step.ts';
-import type { StepInput } from './step.ts';
-import type { Step } from './types.ts';
+import type { StepInput, Task } from './step.ts';
 
-export function clothSteps(input: StepInput, units: Units): Step[] {
+export function clothSteps(input: StepInput, units: Units): Task[] {
   const { cloth, cost, model } = input;
   const cloths = linesOf(cost, 'cloth');
   const onList = (goods: GoodsId): boolean => cost.items.some(({ id }) => id === goods);

@@ -17,8 +17,7 @@ import {
   wallWords,
 } from './step-words.ts';
 import { linesOf, needsLadder, step } from './step.ts';
-import type { Bought, StepInput } from './step.ts';
-import type { Step } from './types.ts';
+import type { Bought, StepInput, Task } from './step.ts';
 
 /** Into which bottom rails and posts go together. */
 const LOW_JOINTS: readonly JointKind[] = ['3-way corner', '3-way tee', '2-way corner'];
@@ -44,7 +43,7 @@ function jointsOf(cost: Cost): JointLines {
 }
 
 /** Measuring, cutting, and laying the frame out on the ground. */
-export function tubeSteps({ model, cost, cutting }: StepInput, units: Units): Step[] {
+export function tubeSteps({ model, cost, cutting }: StepInput, units: Units): Task[] {
   const tubes = linesOf(cost, 'tube');
   const upper = linesOf(cost, 'joint').filter(
     ({ joint }) => joint !== 'brace clamp' && joint !== 'foot' && joint !== 'wall bracket',
@@ -68,7 +67,7 @@ function cutsAny({ tubes }: CutPlan): boolean {
 }
 
 /** Raising it, squaring it, and holding it down. */
-export function raiseSteps(input: StepInput, units: Units): Step[] {
+export function raiseSteps(input: StepInput, units: Units): Task[] {
   const { model, anchors, brief } = input;
   const joints = jointsOf(input.cost);
   const square = step('square', squareUpWords(model), ['level', 'tapes', 'key', 'screws'], []);
@@ -85,7 +84,7 @@ export function raiseSteps(input: StepInput, units: Units): Step[] {
 }
 
 /** Before a frame that hangs from a wall goes up. */
-function wallSteps({ model }: StepInput, { all }: JointLines, units: Units): Step[] {
+function wallSteps({ model }: StepInput, { all }: JointLines, units: Units): Task[] {
   const brackets = all.filter(({ joint }) => joint === 'wall bracket');
   if (brackets.length === 0) return [];
   const height = model.posts.find(({ onWall }) => onWall === true)?.height ?? 0;
@@ -94,7 +93,7 @@ function wallSteps({ model }: StepInput, { all }: JointLines, units: Units): Ste
   ];
 }
 
-function raiseStep(input: StepInput, { postFeet }: JointLines, units: Units): Step {
+function raiseStep(input: StepInput, { postFeet }: JointLines, units: Units): Task {
   const { model, anchors, brief, sunk } = input;
   const high = needsLadder(model);
   const how = { onFeet: postFeet.length > 0, bolted: castFirst(anchors, brief), high };
@@ -111,13 +110,13 @@ function raiseStep(input: StepInput, { postFeet }: JointLines, units: Units): St
   );
 }
 
-function lowRailSteps({ model, brief, cost }: StepInput, { all }: JointLines): Step[] {
+function lowRailSteps({ model, brief, cost }: StepInput, { all }: JointLines): Task[] {
   if (!brief.bottomRails || model.kind !== 'canopy') return [];
   const low = all.filter(({ joint, adjustable }) => LOW_JOINTS.includes(joint) && !adjustable);
   return [step('low-rails', LOW_RAILS, ['gloves', 'screws', ...low, ...linesOf(cost, 'tube')], [])];
 }
 
-function braceSteps(input: StepInput, { clamps, feet }: JointLines, units: Units): Step[] {
+function braceSteps(input: StepInput, { clamps, feet }: JointLines, units: Units): Task[] {
   const { model } = input;
   if (!model.braced || clamps.length === 0) return [];
   const drops = model.cloths.some(({ kind }) => kind === 'drop');

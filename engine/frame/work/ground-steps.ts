@@ -4,10 +4,9 @@ import { isFloor } from '../strength/grounds.ts';
 import { foundationSteps } from './anchor-steps.ts';
 import { ASK, probeWords, setOutWords, unknownGroundWords } from './step-words.ts';
 import { linesOf, step } from './step.ts';
-import type { StepInput } from './step.ts';
-import type { Step } from './types.ts';
+import type { StepInput, Task } from './step.ts';
 
-export function groundSteps(input: StepInput, units: Units): Step[] {
+export function groundSteps(input: StepInput, units: Units): Task[] {
   const { anchors, brief, sunk, cost } = input;
   const onFloor = anchors.ground !== null && isFloor(anchors.ground);
   const feet = linesOf(cost, 'joint').filter(({ joint }) => joint === 'foot');

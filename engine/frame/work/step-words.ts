@@ -140,7 +140,7 @@ export const LOW_RAILS =
 
 export function squareUpWords({ kind }: FrameModel): string {
   return (
-    `Bring every post upright with the spirit level and the frame back on its string; ` +
+    `Bring every foot back to the string and every post upright with the spirit level; ` +
     `${kind === 'canopy' ? 'measure the diagonals' : 'measure it'} again; then tighten all set screws ` +
     `with the hex key or spanner.`
   );
@@ -208,7 +208,7 @@ export function hangWords({ people, cloth }: StepInput, clips: boolean, rods: bo
 }
 
 export const RETIGHTEN =
-  'After two weeks tighten the ties: new knitted cloth gives. Then measure what you built and type it in as ' +
+  'After two weeks tighten the ties: knitted cloth gives 1 to 3 % in its first summer. Then measure what you built and type it in as ' +
   'built, so that the plan shows what really stands there.';
 
 function peopleWord(people: number): string {

@@ -7,6 +7,9 @@ import type { AnchorPlan, StormPlan } from '../strength/types.ts';
 import type { ToolId } from './tools.ts';
 import type { Step } from './types.ts';
 
+/** A step, whatever it is a step of. */
+export type Task = Omit<Step, 'work'>;
+
 /** What the steps are worked out from. */
 export interface StepInput {
   readonly model: FrameModel;
@@ -25,7 +28,7 @@ export interface StepInput {
 type Need = ToolId | GoodsId | CostItem;
 
 /** @param cautions Ids of the cautions that go with it. */
-export function step(id: string, text: string, needs: readonly Need[], cautions: readonly string[]): Step {
+export function step(id: string, text: string, needs: readonly Need[], cautions: readonly string[]): Task {
   return { id, text, needs: needs.map((need) => (typeof need === 'string' ? need : need.id)), cautions };
 }
 

@@ -7,7 +7,11 @@ export interface Step {
   readonly needs: readonly string[];
   /** Ids of the cautions that go with it. */
   readonly cautions: readonly string[];
+  readonly work: Work;
 }
+
+/** What it is a step of: the works follow each other, each whole. */
+export type Work = 'ground' | 'tubes' | 'frame' | 'cloth';
 
 export interface Tool {
   readonly id: string;

@@ -33,8 +33,7 @@ export function workWords(
       `${concrete === null ? '' : ', and a week between for the concrete to harden'}.`,
     `${who} are needed to raise the frame and to hang the cloth; never alone.` +
       `${crowd ? ' A roof with rails as heavy as this is better built by people who do it for a living.' : ''}`,
-    'Hours and hands are our estimate, from somebody who has built one before to somebody who has not; nobody has ' +
-      'measured them.',
+    'Hours and hands are our estimate, from practised to a first frame; nobody has measured them.',
   ];
 }
 

@@ -21,14 +21,28 @@ const BAR_LINE = 34;
 
 /** A point of a picture. */
 type Flat = readonly [x: number, y: number];
+/** From where a frame is seen, and which way its front then lies: to the head, or to the foot. */
+type Side = 'above' | 'above, turned' | 'side';
+type Way = 1 | -1;
 /** Where a point of the frame lies in a picture. [m] */
 type View = (point: SpacePoint) => Flat;
 
 /** From above: posts with their names, rails, the lengths between post middles and both diagonals. */
 export function planDrawing(sheet: BuildSheet, units: Units): string {
-  const fromAbove: View = ([x, y]) => [x, -y];
+  const turned = frontIsBelow(sheet);
+  const fromAbove: View = ([x, y]) => (turned ? [-x, y] : [x, -y]);
   const flat = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] === dimension.to[2]);
-  return drawing(`${sheet.name} from above`, sheet, fromAbove, flat, units, true);
+  return drawing(`${sheet.name} from above`, sheet, fromAbove, flat, units, turned ? 'above, turned' : 'above');
+}
+
+/** Whether a roof's front lies to the plan's foot, where the map has it: else it is drawn at the head. */
+function frontIsBelow({ drawing: { posts, dimensions }, settingOut }: BuildSheet): boolean {
+  const length = dimensions.find(({ kind }) => kind === 'length');
+  const upOf = (foot: SpacePoint | undefined): number => {
+    const post = posts.find((one) => one.foot[0] === foot?.[0] && one.foot[1] === foot?.[1]);
+    return settingOut.posts.find(({ id }) => id === post?.id)?.at[1] ?? 0;
+  };
+  return upOf(length?.to) < upOf(length?.from);
 }
 
 /** From the side, heights true: looking along the frame's length. */
@@ -36,7 +50,7 @@ export function sideDrawing(sheet: BuildSheet, units: Units): string {
   const long = sheet.kind === 'screen' ? longestAxis(sheet) : 1;
   const fromSide: View = (point) => [point[long], -point[2]];
   const upright = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] !== dimension.to[2]);
-  return drawing(`${sheet.name} from the side`, sheet, fromSide, upright, units, false);
+  return drawing(`${sheet.name} from the side`, sheet, fromSide, upright, units, 'side');
 }
 
 /** One bar a tube cut alike: pieces outlined, what is left over hatched. */
@@ -88,8 +102,10 @@ function drawing(
   seen: View,
   dimensions: BuildSheet['drawing']['dimensions'],
   units: Units,
-  above: boolean,
+  from: Side,
 ): string {
+  const above = from !== 'side';
+  const way = from === 'above, turned' ? -1 : 1;
   const { tubes, cloths, posts } = sheet.drawing;
   const all = [...tubes.flatMap((tube) => [tube.from, tube.to]), ...cloths.flatMap((cloth) => cloth.corners)].map(seen);
   const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
@@ -130,7 +146,7 @@ function drawing(
   const measures = dimensions.flatMap(({ kind, from, to, length }) =>
     kind === 'diagonal'
       ? []
-      : [measure(formatCut(length, units), kind, beyond(kind, view(from)), beyond(kind, view(to)), size)],
+      : [measure(formatCut(length, units), kind, beyond(kind, view(from)), beyond(kind, view(to)), size, way)],
   );
   const diagonals = dimensions.filter(({ kind }) => kind === 'diagonal');
   const crossed = crossedWords(
@@ -138,7 +154,7 @@ function drawing(
     size,
     along,
   );
-  const sides = above && sheet.kind === 'canopy' ? sideNames(whole, view, size) : '';
+  const sides = above && sheet.kind === 'canopy' ? sideNames(whole, view, size, way) : '';
   const inside = [ground, wall, ...cloth, ...lines, ...names, ...measures, crossed, sides].join('');
   return scaledPicture(title, box, inside, { scale, letters: size, units });
 }
@@ -186,12 +202,18 @@ function wallBehind(sheet: BuildSheet, view: View, above: boolean, middle: Flat)
 }
 
 /** Which edge is called back and which front, written outside of them. */
-function sideNames(length: BuildSheet['drawing']['dimensions'][number] | undefined, view: View, size: number): string {
+function sideNames(
+  length: BuildSheet['drawing']['dimensions'][number] | undefined,
+  view: View,
+  size: number,
+  way: Way,
+): string {
   if (length === undefined) return '';
   const [back, front] = [view(length.from), view(length.to)];
+  const anchor = way > 0 ? 'start' : 'end';
   return (
-    words('back', [back[0] + 0.6 * size, back[1] + 3.6 * size], size, 'start') +
-    words('front', [front[0] + 0.6 * size, front[1] - 1.2 * size], size, 'start')
+    words('back', [back[0] + way * 0.6 * size, back[1] + (way > 0 ? 3.6 : -2.9) * size], size, anchor) +
+    words('front', [front[0] + way * 0.6 * size, front[1] + (way > 0 ? -1.2 : 1.9) * size], size, anchor)
   );
 }
 
@@ -219,15 +241,17 @@ function measure(
   a: readonly [number, number],
   b: readonly [number, number],
   size: number,
+  way: Way,
 ): string {
   const [x, y] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  const turned = way < 0;
   switch (kind) {
     case 'width':
-      return words(text, [x, y + 2.6 * size], size);
+      return words(text, [x, y + (turned ? -1.9 : 2.6) * size], size);
     case 'length':
-      return upright(text, [x - 2.2 * size, y], size);
+      return upright(text, [x + (turned ? 2.9 : -2.2) * size, y], size);
     case 'bay lengthwise':
-      return upright(text, [x + 1.3 * size, y], size);
+      return upright(text, [x + (turned ? -0.6 : 1.3) * size, y], size);
     case 'height in front':
       return upright(text, [x + 1.5 * size, y], size);
     case 'height':
@@ -238,7 +262,7 @@ function measure(
         ? upright(text, [x - 0.8 * size, y], size)
         : words(text, [x, y - 0.5 * size], size);
     case 'bay crosswise':
-      return words(text, [x, y - 0.5 * size], size);
+      return words(text, [x, y + (turned ? 1.2 : -0.5) * size], size);
   }
 }
 

@@ -33,7 +33,7 @@ export const SHEET_STYLE = `
 .build-sheet .boxes > li { list-style-type: "☐ "; } .build-sheet .boxes.ticked > li { list-style-type: "☑ "; }
 .build-sheet #sheet-shopping td:first-child::before { content: "☐ "; }
 .build-sheet #sheet-shopping tr:not(:has(td:nth-child(2):not(:empty))) td:first-child::before { content: ""; }
-.build-sheet :is(#sheet-stops, #sheet-cautions, #sheet-notes, #sheet-storm, #sheet-wind, #sheet-cloth) > ul {
+.build-sheet :is(#sheet-stops, #sheet-cautions, #sheet-notes, #sheet-storm, #sheet-method, #sheet-cloth) > ul {
   columns: 2; column-gap: 6mm; font-size: 8pt;
 }
 `;

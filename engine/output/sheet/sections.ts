@@ -11,7 +11,7 @@ import { formatCut, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { checklist, list, section, sentence, type SheetSection, table } from './part.ts';
 import { cutList, partsAndJoints, shopping, tools } from './shop.ts';
-import { anchors, strength, wind } from './strength.ts';
+import { anchors, method, strength, wind } from './strength.ts';
 
 export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSection[] {
   const sections = [
@@ -32,6 +32,7 @@ export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSe
     storm,
     winter,
     asBuilt,
+    method,
   ];
   return sections.map((of) => of(sheet, units)).filter(({ parts }) => parts.length > 0);
 }
@@ -134,9 +135,9 @@ function cloth(sheet: BuildSheet, units: Units): SheetSection {
         `and pull it flat.`,
     ),
     sentence(
-      `Pulled so taut that it sags only ${formatMark(pull.sag, units)}, it would drag its rails inward with ` +
-        `${massPerLength(pull.perMetre / GRAVITY, units)} in gusts of ${formatSpeed(pull.gust, units)}: that is ` +
-        `why the ties must give.`,
+      `Elastic ties are the fuse: a cloth so taut that it sags only ${formatMark(pull.sag, units)} would drag its ` +
+        `rails inward with ${massPerLength(pull.perMetre / GRAVITY, units)} in gusts of ` +
+        `${formatSpeed(pull.gust, units)}. Never lash every point with cord that does not give.`,
     ),
     list(sheet.cloth.notes),
   ]);

@@ -78,11 +78,18 @@ export function wind(sheet: BuildSheet, units: Units): SheetSection {
       ? `Here the hard end counts: the wind is caught by ${uplift.blockedBy.join(', ')}.`
       : 'Nothing near this roof catches the wind below it, so the mild end counts, as long as nothing is stacked ' +
         'or grown up under it.';
-  return section('wind', 'Wind', [
-    table(head, rows, [1, 2, 3]),
-    ...(roof ? [sentence(blocked)] : []),
+  return section('wind', 'Wind', [table(head, rows, [1, 2, 3]), ...(roof ? [sentence(blocked)] : [])]);
+}
+
+const LABEL =
+  'The percentage on a cloth’s label is the light it stops. Wind goes by the share covered with yarn, which differs ' +
+  'by a few points; one number is used for both here.';
+
+/** For those who check the figures. */
+export function method(sheet: BuildSheet, units: Units): SheetSection {
+  return section('method', 'How it is reckoned', [
     sentence(formulas(sheet, units)),
-    list(uplift.sources),
+    list([...sheet.uplift.sources, LABEL]),
   ]);
 }
 

@@ -1,17 +1,18 @@
 import { cautionsFor } from '../../../engine/index.ts';
-import type { BuildSheet, Caution, RiskyTask } from '../../../engine/index.ts';
+import type { BuildSheet, Caution } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
-import { Fold } from '../parts/answer/Fold.tsx';
 import { keepText, keptText } from '../parts/kept-stock.ts';
 import { keptPrefix } from './chosen.ts';
+import { mindedAt, mindedFirst } from './minded.ts';
+import type { MindedBlock } from './minded.ts';
 
 /** The stops that nobody has ticked yet. */
 export function openStops(sheet: BuildSheet): readonly Caution[] {
   return sheet.cautions.filter(({ id, stop }) => stop && keptText(tickKey(id)) === '');
 }
 
-/** Stops to answer one by one before the sheet is printed, then what to mind. */
-export function Cautions({ sheet }: { readonly sheet: BuildSheet }) {
+/** Stops to answer one by one before the sheet is printed, then what no single work tells. */
+export function Stops({ sheet }: { readonly sheet: BuildSheet }) {
   const left = openStops(sheet).length;
   return (
     <>
@@ -20,7 +21,7 @@ export function Cautions({ sheet }: { readonly sheet: BuildSheet }) {
         {left === 0 ? 'All stops are answered.' : `Tick each stop once it is answered: ${left} left.`}
       </p>
       <ul class="cautions">
-        {sheet.cautions.map((caution) => (
+        {mindedFirst(sheet.cautions).map((caution) => (
           <li key={caution.id} class={caution.stop ? 'stop' : undefined}>
             {caution.stop ? (
               <label class="tick">
@@ -43,26 +44,19 @@ export function Cautions({ sheet }: { readonly sheet: BuildSheet }) {
 
 interface MindProps {
   readonly sheet: BuildSheet;
-  readonly tasks: readonly RiskyTask[];
+  readonly block: MindedBlock;
 }
 
-/**
- * What the sheet has to mind at the work that one block of it tells of, stops first; they are ticked on a page of their
- * own.
- */
-export function MindAt({ sheet, tasks }: MindProps) {
-  const minded = sheet.cautions.filter((caution) => caution.tasks.some((task) => tasks.includes(task)));
-  if (minded.length === 0) return null;
+/** What there is to mind at the work that one block tells of. */
+export function MindAt({ sheet, block }: MindProps) {
   return (
-    <Fold title={`Mind first: ${minded.length} ${minded.length === 1 ? 'caution' : 'cautions'}`}>
-      <ul class="cautions">
-        {minded.map(({ id, stop, text }) => (
-          <li key={id} class={stop ? 'stop' : undefined}>
-            {text}
-          </li>
-        ))}
-      </ul>
-    </Fold>
+    <ul class="cautions">
+      {mindedAt(block, sheet.cautions).map(({ id, stop, text }) => (
+        <li key={id} class={stop ? 'stop' : undefined}>
+          {text}
+        </li>
+      ))}
+    </ul>
   );
 }
 

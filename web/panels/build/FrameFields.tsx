@@ -98,9 +98,7 @@ function SeldomChanged({ frame, braces }: { readonly frame: FrameChoice; readonl
         onChange={(bottomRails) => chooseFrame({ bottomRails })}
       />
       {braces && <BracesChoice frame={frame} />}
-      <p class="quiet">
-        Take-off: how much of the way between post middles the joint swallows. Measure one joint before you cut.
-      </p>
+      <p class="quiet">Take-off: how much of the way between post middles the joint swallows.</p>
     </details>
   );
 }

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { frameDxf, planDrawing, SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
-import type { BuildSheet, RiskyTask, SheetPart } from '../../../engine/index.ts';
+import type { BuildSheet, SheetPart, Work } from '../../../engine/index.ts';
 import { askEngine } from '../../state/ask.ts';
 import { bareSite } from '../../state/bare-site.ts';
 import { fileNameOf } from '../../state/files.ts';
@@ -10,9 +10,10 @@ import { units } from '../../state/yard.ts';
 import { printPaper } from '../parts/paper/print-paper.ts';
 import { SaveDrawing } from '../parts/paper/SaveDrawing.tsx';
 import { AsBuilt } from './AsBuilt.tsx';
-import { Cautions, MindAt, openStops } from './Cautions.tsx';
+import { MindAt, openStops, Stops } from './Cautions.tsx';
 import { builtPlan, chosen, unknowns, unknownWords } from './chosen.ts';
 import { Letter } from './Letter.tsx';
+import type { MindedBlock } from './minded.ts';
 import { Paper } from './Paper.tsx';
 import { Parts } from './Parts.tsx';
 import { Shopping } from './Shopping.tsx';
@@ -22,7 +23,7 @@ interface Block {
   readonly content: ComponentChildren;
 }
 
-const CAUTIONS = 'Cautions';
+const STOPS = 'Stops';
 
 /** Which block is open; kept while one goes to another stage and back. */
 export const page = signal(0);
@@ -48,37 +49,52 @@ function blocksOf(sheet: BuildSheet): readonly Block[] {
   const sections = new Map(
     sheetSections(sheet, units.value).map(({ id, parts }) => [id, parts.toSorted(pictureFirst)]),
   );
-  const parts = (ids: readonly string[]): ComponentChildren =>
+  const parts = (...ids: readonly string[]): ComponentChildren =>
     ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
-  const mind = (...tasks: RiskyTask[]): ComponentChildren => <MindAt sheet={sheet} tasks={tasks} />;
+  const minded = (title: MindedBlock, ...content: readonly ComponentChildren[]): Block => ({
+    title,
+    content: [<MindAt key="mind" sheet={sheet} block={title} />, content],
+  });
+  const steps = (work: Work): ComponentChildren => <Steps key="steps" sheet={sheet} work={work} />;
   return [
-    { title: 'Drawing', content: parts(['summary', 'notes']) },
-    { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
-    { title: 'Cuts', content: [mind('cut'), parts(['cuts', 'parts'])] },
-    { title: 'Posts', content: [mind('dig', 'climb'), parts(['setting-out'])] },
-    {
-      title: 'Steps',
-      content: [mind('dig', 'concrete', 'climb', 'cut', 'cloth'), parts(['tools', 'steps', 'cloth'])],
-    },
-    {
-      title: 'Storm and anchors',
-      content: [mind('wind', 'climb', 'winter'), parts(['storm', 'anchors', 'wind', 'strength', 'winter'])],
-    },
-    { title: CAUTIONS, content: <Cautions sheet={sheet} /> },
-    { title: 'As built', content: [mind('climb'), <AsBuilt key="form" sheet={sheet} />] },
+    { title: 'Drawing', content: parts('summary', 'notes') },
+    { title: STOPS, content: <Stops sheet={sheet} /> },
+    minded('Shopping list', <Shopping sheet={sheet} />),
+    minded('Tools', parts('tools')),
+    minded('Cuts', parts('cuts', 'parts'), steps('tubes')),
+    minded('Posts', parts('setting-out')),
+    minded('Ground', steps('ground')),
+    minded('Frame', steps('frame'), parts('strength')),
+    minded('Cloth', steps('cloth'), parts('cloth')),
+    minded('Storm', parts('storm', 'winter')),
+    minded('Anchors', parts('anchors', 'wind')),
+    minded('As built', <AsBuilt key="form" sheet={sheet} />),
   ];
+}
+
+/** The steps of one work, numbered as on paper. */
+function Steps({ sheet, work }: { readonly sheet: BuildSheet; readonly work: Work }) {
+  const first = sheet.steps.findIndex((step) => step.work === work);
+  return (
+    <ol start={first + 1}>
+      {sheet.steps
+        .filter((step) => step.work === work)
+        .map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+    </ol>
+  );
 }
 
 /** The sheet as on paper, a page a block. */
 export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
   const blocks = blocksOf(sheet);
   const current = Math.min(page.value, blocks.length - 1);
-  const left = openStops(sheet).length;
-  const toCautions = (): void => void (page.value = blocks.findIndex(({ title }) => title === CAUTIONS));
 
   function printSheet(): void {
+    const left = openStops(sheet).length;
     if (left === 0) return printPaper(<Paper sheet={sheet} />, SHEET_STYLE);
-    toCautions();
+    page.value = blocks.findIndex(({ title }) => title === STOPS);
     say(`Answer the stops first: ${left} left. Then the sheet prints.`, 'warning');
   }
 
@@ -89,19 +105,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
         class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'}
         aria-label={`Build sheet: ${sheet.name}`}
       >
-        {unknowns.value.length > 0 && (
-          <p class="open-words" role="status">
-            {unknownWords()}
-          </p>
-        )}
-        {left > 0 && blocks[current].title !== CAUTIONS && (
-          <p class="stops-left">
-            {left} {left === 1 ? 'stop' : 'stops'} to answer first.{' '}
-            <button type="button" onClick={toCautions}>
-              Read {left === 1 ? 'it' : 'them'}
-            </button>
-          </p>
-        )}
+        <OpenWords />
         {blocks.map(({ title, content }, index) => (
           <section
             key={title}
@@ -114,16 +118,43 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
           </section>
         ))}
       </article>
-      <PrintRow printSheet={printSheet} printLetter={() => void printLetter(sheet)} />
-      <details class="screen-only">
-        <summary>Save the drawing of the frame</summary>
-        <SaveDrawing
-          name={fileNameOf({ ...builtPlan.value, name: sheet.name }, '')}
-          svg={() => planDrawing(sheet, units.value)}
-          dxf={() => frameDxf(sheet)}
-        />
-      </details>
+      <div class="print-row screen-only">
+        <button type="button" class="main" onClick={printSheet}>
+          Print the sheet
+        </button>
+        {current === 0 && <span class="quiet">At 100 %, on A4 or Letter.</span>}
+        {current < 2 && (
+          <button type="button" onClick={() => void printLetter(sheet)}>
+            Print a letter to ask leave
+          </button>
+        )}
+      </div>
+      {current === 0 && (
+        <details class="screen-only">
+          <summary>Save the drawing of the frame</summary>
+          <SaveDrawing
+            name={fileNameOf({ ...builtPlan.value, name: sheet.name }, '')}
+            svg={() => planDrawing(sheet, units.value)}
+            dxf={() => frameDxf(sheet)}
+          />
+        </details>
+      )}
     </>
+  );
+}
+
+/** What the anchors wait for, and the way to where it is said. */
+function OpenWords() {
+  if (unknowns.value.length === 0) return null;
+  return (
+    <p class="open-words" role="status">
+      {unknownWords()}{' '}
+      {page.value > 0 && (
+        <button type="button" onClick={() => (page.value = 0)}>
+          Say it
+        </button>
+      )}
+    </p>
   );
 }
 
@@ -150,26 +181,5 @@ function PageTurning({ blocks, current }: { readonly blocks: readonly Block[]; r
         </button>
       </nav>
     </>
-  );
-}
-
-interface PrintRowProps {
-  readonly printSheet: () => void;
-  readonly printLetter: () => void;
-}
-
-function PrintRow(props: PrintRowProps) {
-  return (
-    <div class="print-row screen-only">
-      <button type="button" class="main" onClick={props.printSheet}>
-        Print the sheet
-      </button>
-      <button type="button" onClick={props.printLetter}>
-        Print a letter to ask leave
-      </button>
-      <span class="quiet">
-        A4 or Letter, at 100 %: the bar “measure me” tells. The letter shows whether the frame is seen over the wall.
-      </span>
-    </div>
   );
 }

@@ -48,17 +48,24 @@ export function BuildCard() {
   return (
     <div class="build-card">
       <StageAnswer says={headlineOf(result)} act={null} />
-      <div class={page.value === 0 || !result.ok ? 'screen-only' : 'screen-only past-first'}>
-        <ChoiceBox
-          label="To build"
-          value={current.thing.id}
-          choices={Object.fromEntries(buildables.value.map(({ thing, title }) => [thing.id, title]))}
-          onChange={(id) => id !== undefined && pick(id)}
-        />
-        <FrameFields />
-      </div>
+      {(page.value === 0 || !result.ok) && <Choices />}
       {result.ok ? <Sheet key={current.thing.id} sheet={result.sheet} /> : <CannotBuild />}
       <CautionsOnPaper sheet={result.ok ? result.sheet : null} />
+    </div>
+  );
+}
+
+/** What is to be built, and how. */
+function Choices() {
+  return (
+    <div class="screen-only">
+      <ChoiceBox
+        label="To build"
+        value={chosen.value?.thing.id}
+        choices={Object.fromEntries(buildables.value.map(({ thing, title }) => [thing.id, title]))}
+        onChange={(id) => id !== undefined && pick(id)}
+      />
+      <FrameFields />
     </div>
   );
 }

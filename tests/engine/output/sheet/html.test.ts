@@ -116,6 +116,20 @@ describe('the build sheet on paper', () => {
     for (const words of ['A', 'B', 'N', 'House', 'back', 'front']) expect(where).toContain(`>${words}</text>`);
   });
 
+  test.each([
+    [0, 'its front to the map’s head, or level'],
+    [180, 'its front to the map’s foot'],
+  ])('the frame is drawn the way it lies on the map: turned by %i°, %s', (turn) => {
+    const sheet = built({ ...roof, turn, length: 2.5, width: 2 });
+    const inside = /aria-label="Roof from above"[^>]*>(.*?)<\/svg>/s.exec(sheetHtml(sheet, 'metric'))?.[1] ?? '';
+    const heightOf = (words: string): number => Number(new RegExp(` y="([\\d.-]+)"[^>]*>${words}<`).exec(inside)?.[1]);
+    const [back, front] = ['P1', 'P3'].map((id) => sheet.settingOut.posts.find((post) => post.id === id)?.at[1] ?? NaN);
+    expect(back).not.toBeCloseTo(front, 1);
+    // Paper counts downwards.
+    expect(heightOf('back') > heightOf('front')).toBe(back < front);
+    expect(heightOf('P1') > heightOf('P3')).toBe(back < front);
+  });
+
   test('stops stand first with a box each, and steps and things to buy have theirs', () => {
     const html = sheetHtml(built(roof), 'metric');
     const titles = [...html.matchAll(/<section id="sheet-([\w-]+)">/g)].map(([, id]) => id);
