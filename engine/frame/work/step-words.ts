@@ -208,8 +208,8 @@ export function hangWords({ people, cloth }: StepInput, clips: boolean, rods: bo
 }
 
 export const RETIGHTEN =
-  'After two weeks tighten the ties: knitted cloth gives 1 to 3 % in its first summer. Then measure what you built and type it in as ' +
-  'built, so that the plan shows what really stands there.';
+  'After two weeks tighten the ties: knitted cloth gives 1 to 3 % in its first summer. Then measure what you built ' +
+  'and type it in as built, so that the plan shows what really stands there.';
 
 function peopleWord(people: number): string {
   return people === 2 ? 'two' : String(people);
