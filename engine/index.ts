@@ -74,6 +74,7 @@ export {
   distanceToEdge,
   distanceToPath,
   isClosed,
+  lineRound,
   openRing,
   pathLength,
   pointInRing,
@@ -93,7 +94,7 @@ export { shownName } from './plan/words/shown-name.ts';
 export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units/units.ts';
-export { METRES_PER_FOOT } from './plan/units/per-unit.ts';
+export { METRES_PER_FOOT, MS_PER_DAY } from './plan/units/per-unit.ts';
 export { formatClock, formatStretch } from './plan/units/clock.ts';
 export {
   formatArea,

@@ -1,10 +1,9 @@
+import { ROUNDING } from '../plan/numbers/tolerances.ts';
 import type { Directions } from './passes.ts';
 
 /** So many directions a bin, in the mean. */
 const IN_BIN = 16;
 const MOST_BINS = 360;
-/** What rounding may do to a slope, in shares of it, and far more. */
-const SLACK = 1e-9;
 
 /**
  * Directions by bins of the compass, in each by how steep they are: what spans a part of the compass between two slopes
@@ -41,7 +40,7 @@ export class Compass {
     let low = this.begins[bin];
     let high = this.begins[bin + 1];
     if (slope === -Infinity) return low;
-    const from = slope * (1 - SLACK);
+    const from = slope * (1 - ROUNDING);
     while (low < high) {
       const middle = (low + high) >> 1;
       if (this.slope[middle] < from) low = middle + 1;

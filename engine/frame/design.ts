@@ -1,7 +1,7 @@
 import { footprintOf } from '../plan/geometry/cloth-shapes.ts';
 /** A frame worked out: laid out, held down, cut and bought. What every part of the build sheet is made from. */
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
-import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
+import type { Cloth, Plan, Problem } from '../plan/types.ts';
 import type { Units } from '../plan/units/units.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import type { CutPlan } from './cuts/types.ts';
@@ -59,7 +59,7 @@ type Designed = { readonly ok: true; readonly design: Design } | Refused;
 /** Holes are first taken to be this deep. [m] */
 const FIRST_DEPTH = 0.1;
 
-export function designOf(thing: Canopy | Screen, plan: Plan, units: Units): Designed {
+export function designOf(thing: Cloth, plan: Plan, units: Units): Designed {
   const read = briefOf(thing, plan);
   return read.ok ? designFrom(read.brief, thing, plan, units) : read;
 }
@@ -70,7 +70,7 @@ export function designOf(thing: Canopy | Screen, plan: Plan, units: Units): Desi
  */
 export function designFrom(
   brief: FrameBrief,
-  thing: Canopy | Screen,
+  thing: Cloth,
   plan: Plan,
   units: Units,
   cut: typeof cutPlanOf = cutPlanOf,
@@ -102,7 +102,7 @@ export function designFrom(
 /**
  * Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground.
  */
-function heldFrame(thing: Canopy | Screen, brief: FrameBrief, plan: Plan, units: Units): Held {
+function heldFrame(thing: Cloth, brief: FrameBrief, plan: Plan, units: Units): Held {
   const layOut = (sunk: SunkDepth): FrameModel =>
     thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk('end'));
   const first = layOut(brief.anchor === 'sunk' ? () => FIRST_DEPTH : ON_FEET);

@@ -1,6 +1,6 @@
 import { isCloth } from '../plan/kinds.ts';
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
-import type { Canopy, Plan, Screen } from '../plan/types.ts';
+import type { Cloth, Plan } from '../plan/types.ts';
 import { formatCut } from '../plan/units/shown.ts';
 import { unitsOf } from '../plan/units/units.ts';
 import type { Units } from '../plan/units/units.ts';
@@ -52,7 +52,7 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
  * What the sheet of a canopy or screen would cost in money and hours, to the cent the same as `sheetOf`'s. It need not
  * be in the plan.
  */
-export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
+export function costOf(thing: Cloth, plan: Plan): CostResult {
   const result = designOf(thing, plan, unitsOf(plan));
   if (!result.ok) return result;
   const anchored = anchoredDesign(thing, plan, result.design);
@@ -61,7 +61,7 @@ export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
 }
 
 /** Which posts of a frame would stand where something stands already: a sentence for each thing; empty: none. */
-export function postsInTheWay(thing: Canopy | Screen, plan: Plan): string[] {
+export function postsInTheWay(thing: Cloth, plan: Plan): string[] {
   const result = designOf(thing, plan, unitsOf(plan));
   if (!result.ok) return [];
   const { model } = result.design;
@@ -70,7 +70,7 @@ export function postsInTheWay(thing: Canopy | Screen, plan: Plan): string[] {
   );
 }
 
-function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Units): BuildSheet {
+function sheetFrom(thing: Cloth, plan: Plan, made: Design, units: Units): BuildSheet {
   const { model, brief, cutting, anchors, cloth, cost, sunk, ownWeight, blockedBy } = made;
   const { id: tube, name, outside, wall } = brief.tube;
   const storm = stormPlan(model, brief.section, brief.gust, blockedBy.length > 0, units);
@@ -138,7 +138,7 @@ function cautionsOf({ model, anchors, cloth }: Design, plan: Plan): readonly Cau
 }
 
 /** Where nobody says what the ground is: the frame with anchors in the ground that every price is told for. */
-function anchoredDesign(thing: Canopy | Screen, plan: Plan, { brief }: Design): Design | null {
+function anchoredDesign(thing: Cloth, plan: Plan, { brief }: Design): Design | null {
   if (brief.ground !== null) return null;
   const anchored = designOf(thing, withGround(plan), unitsOf(plan));
   return anchored.ok ? anchored.design : null;
@@ -162,9 +162,9 @@ function workInput({ model, cutting, cloth, anchors, brief }: Design): WorkInput
 }
 
 /** Whether a frame ten centimetres smaller one way needs fewer tubes, and what the whole of it then costs less. */
-function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, { cutting, cost }: Design): CutSaving[] {
+function smallerFrames(thing: Cloth, plan: Plan, units: Units, { cutting, cost }: Design): CutSaving[] {
   const less = LESS[units];
-  const smaller: readonly (readonly [string, Canopy | Screen])[] =
+  const smaller: readonly (readonly [string, Cloth])[] =
     thing.kind === 'canopy'
       ? [
           ['the length', { ...thing, length: thing.length - less }],

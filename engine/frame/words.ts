@@ -1,7 +1,8 @@
 import { isCloth } from '../plan/kinds.ts';
+import { ROUNDING } from '../plan/numbers/tolerances.ts';
 /** Why a frame cannot be built, and what would cure it. */
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
-import type { Canopy, Plan, Screen } from '../plan/types.ts';
+import type { Cloth, Plan } from '../plan/types.ts';
 import { formatCut } from '../plan/units/shown.ts';
 import type { Units } from '../plan/units/units.ts';
 import { frameName } from './layout/model.ts';
@@ -9,9 +10,9 @@ import type { FrameBrief } from './layout/model.ts';
 import type { Piece } from './layout/types.ts';
 import type { Span } from './strength/types.ts';
 
-export function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units: Units): string {
+export function sagMessage(thing: Cloth, brief: FrameBrief, span: Span, units: Units): string {
   const cure =
-    span.span > brief.maxBay + 1e-9
+    span.span > brief.maxBay + ROUNDING
       ? 'move the frame so that the post left out can stand'
       : `a post under its middle (a longest bay of ${formatCut(span.span / 2, units)})`;
   return (
@@ -20,12 +21,7 @@ export function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span
   );
 }
 
-export function tooLongMessage(
-  thing: Canopy | Screen,
-  brief: FrameBrief,
-  { part, kind, length }: Piece,
-  units: Units,
-): string {
+export function tooLongMessage(thing: Cloth, brief: FrameBrief, { part, kind, length }: Piece, units: Units): string {
   const longest = brief.lengths[brief.lengths.length - 1].length;
   const cure =
     kind === 'post' || kind === 'stay'
@@ -37,7 +33,7 @@ export function tooLongMessage(
   );
 }
 
-export function tooShortMessage(thing: Canopy | Screen, { part, length }: Piece, units: Units): string {
+export function tooShortMessage(thing: Cloth, { part, length }: Piece, units: Units): string {
   const left = length <= 0 ? 'nothing' : `less than ${formatCut(LEAST_BUILT, units)}, too little to build with,`;
   return `${frameName(thing)}: ${left} is left of a ${part} after the take-off at both ends.`;
 }

@@ -1,6 +1,5 @@
+import { ROUNDING } from '../plan/numbers/tolerances.ts';
 const TURN = 2 * Math.PI;
-/** What rounding may do to a bearing, and far more. [rad] */
-const SLACK = 1e-9;
 
 /**
  * Directions ordered by their bearing on the plan: what spans a part of the compass is asked of those in that part
@@ -27,9 +26,9 @@ export class Bearings {
   /** Finds the directions between two bearings, from the right one round to the left, and some beside. [rad] */
   find(right: number, left: number): void {
     const span = left - right;
-    const from = right - SLACK < -Math.PI ? right - SLACK + TURN : right - SLACK;
+    const from = right - ROUNDING < -Math.PI ? right - ROUNDING + TURN : right - ROUNDING;
     this.first = firstFrom(this.sorted, from);
-    this.end = firstFrom(this.sorted, from + 2 * SLACK + (span < -SLACK ? span + TURN : span));
+    this.end = firstFrom(this.sorted, from + 2 * ROUNDING + (span < -ROUNDING ? span + TURN : span));
   }
 
   /** Finds all of them. */

@@ -18,6 +18,7 @@ import type {
   Bed,
   Building,
   Canopy,
+  Cloth,
   Feature,
   Hedge,
   MonthDay,
@@ -95,7 +96,7 @@ export function occluderOn(feature: Feature, monthDay: MonthDay): Occluder | nul
 }
 
 /** The sheets of a canopy, roof first and then its drops, or of a screen, one a segment. */
-export function clothSheets(feature: Canopy | Screen): ClothSheet[] {
+export function clothSheets(feature: Cloth): ClothSheet[] {
   return feature.kind === 'canopy' ? canopySheets(feature) : screenSheets(feature);
 }
 
@@ -156,7 +157,7 @@ function treeVariants(tree: Tree): Variants {
   };
 }
 
-function clothVariants({ id, up }: Canopy | Screen, sheets: readonly ClothSheet[]): Variants {
+function clothVariants({ id, up }: Cloth, sheets: readonly ClothSheet[]): Variants {
   if (up === undefined) return always(id, sheets);
   return { usual: { id, solids: sheets }, changed: null, changes: (monthDay) => !inYearlySpan(up, monthDay) };
 }

@@ -1,6 +1,6 @@
 import { DEGREE } from '../plan/geometry/angles.ts';
+import { MS_PER_DAY } from '../plan/units/per-unit.ts';
 
-const MS_PER_DAY = 86_400_000;
 /**
  * J2000.0, 2000-01-01 12:00, as milliseconds since 1970. The minute between UT and TD moves the distance by less than
  * 1e-7 au.

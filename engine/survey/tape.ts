@@ -1,5 +1,6 @@
 import { radiansOf } from '../plan/geometry/angles.ts';
 import { distance } from '../plan/geometry/shapes.ts';
+import { ROUNDING } from '../plan/numbers/tolerances.ts';
 import type { PlanPoint } from '../plan/types.ts';
 import { type Finding, found, refused } from './estimate.ts';
 import { TAPE_PM } from './known-by.ts';
@@ -56,7 +57,7 @@ export function placeFromTapes(
             `corner to its side.`,
         ]
       : [];
-  if (off < 1e-9) return found([{ at: foot, pm }], notes);
+  if (off < ROUNDING) return found([{ at: foot, pm }], notes);
   return found(
     [
       { at: [foot[0] - off * uy, foot[1] + off * ux], pm },

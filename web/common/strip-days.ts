@@ -1,6 +1,5 @@
+import { MS_PER_DAY } from '../../engine/index.ts';
 import type { CivilDate, JournalEntry, MonthDay, Plan, Season } from '../../engine/index.ts';
-
-const DAY_MS = 86_400_000;
 
 /**
  * Twelve months as a strip: from January, or from July where the season crosses New Year, so that a season is never cut
@@ -33,7 +32,7 @@ export function placeOn({ first, days, year }: Strip, date: CivilDate): number {
 
 /** The month and day at a place of the strip, counted from 0. */
 export function dateAt({ first }: Strip, place: number): MonthDay {
-  return new Date(utcMidnight(first) + place * DAY_MS).toISOString().slice(5, 10);
+  return new Date(utcMidnight(first) + place * MS_PER_DAY).toISOString().slice(5, 10);
 }
 
 /** Whether a date lies on the strip itself. */
@@ -65,7 +64,7 @@ export function notedOn(strip: Strip, { journal = [] }: Plan, what: JournalEntry
 }
 
 function daysBetween(from: CivilDate, to: CivilDate): number {
-  return Math.round((utcMidnight(to) - utcMidnight(from)) / DAY_MS);
+  return Math.round((utcMidnight(to) - utcMidnight(from)) / MS_PER_DAY);
 }
 
 /** By numbers: as text, a day that is not is read by each browser in its own way. */

@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { MS_PER_DAY } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { onEdit } from './edit.ts';
 import { saveFile } from './files.ts';
@@ -183,7 +184,7 @@ export function noteFileCopy(at: number): void {
   void save();
 }
 
-const OLD_MS = 30 * 86_400_000;
+const OLD_MS = 30 * MS_PER_DAY;
 /** A save that only notes the copy follows it at once. */
 const NOTED_MS = 60_000;
 /** So many steps are work that one would miss. Our choice. */

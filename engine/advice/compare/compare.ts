@@ -9,6 +9,7 @@ import { yardOf } from '../../load/yard.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import { KeptByContent } from '../../plan/kept.ts';
 import { isCloth } from '../../plan/kinds.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { nameOf } from '../../plan/words/names.ts';
@@ -250,15 +251,15 @@ function beats(a: Bare, b: Bare, harmToday: number): boolean {
   const money = (costA ?? 0) - (costB ?? 0);
   const shows = (choice: Bare) => choice.seenFrom.reduce((sum, seen) => sum + seen.shows, 0);
   const noWorse =
-    a.spared >= b.spared - 1e-9 &&
+    a.spared >= b.spared - ROUNDING &&
     money <= 0 &&
     a.newlyTooDark.length <= b.newlyTooDark.length &&
     a.inTheWay.length <= b.inTheWay.length &&
-    shows(a) <= shows(b) + 1e-9;
+    shows(a) <= shows(b) + ROUNDING;
   const better =
     a.spared > b.spared + little ||
     money < 0 ||
     a.newlyTooDark.length < b.newlyTooDark.length ||
-    shows(a) < shows(b) - 1e-9;
+    shows(a) < shows(b) - ROUNDING;
   return noWorse && better;
 }

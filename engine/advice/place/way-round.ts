@@ -1,4 +1,3 @@
-/** The way of a pot round what stands in the straight one: through the gates drawn and past the ends and corners. */
 import { type Gate, gatesOf, PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import {
   distance,
@@ -7,8 +6,11 @@ import {
   openRing,
   pathsCross,
   pointInRing,
+  closedRing,
 } from '../../plan/geometry/shapes.ts';
 import { Kept } from '../../plan/kept.ts';
+/** The way of a pot round what stands in the straight one: through the gates drawn and past the ends and corners. */
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 
 /** What is lower is stepped over. Our choice. [m] */
@@ -21,7 +23,6 @@ const KEPT_CLEAR = PATH_WIDTH / 2;
 const PASSED_BY = 0.3;
 /** More turning points than this are not gone through: a yard of hedges in steps. */
 const MOST_TURNS = 160;
-const ROUNDING = 1e-9;
 
 /** What nobody walks through, as a path on the ground. */
 interface Barrier {
@@ -41,7 +42,7 @@ function barrierOf(feature: Feature): Barrier[] {
         : [{ id: feature.id, path: feature.path, half: feature.thickness / 2, ring: null }];
     case 'building': {
       const ring = openRing(feature.outline);
-      return [{ id: feature.id, path: [...ring, ring[0]], half: 0, ring }];
+      return [{ id: feature.id, path: closedRing(ring), half: 0, ring }];
     }
     default:
       return [];
@@ -139,7 +140,7 @@ function middleOf({ ends: [[ax, ay], [bx, by]] }: Gate): PlanPoint {
 /** Points off every corner and end where a person with a pot has room. */
 function turningPoints(plan: Plan, barriers: readonly Barrier[]): PlanPoint[] {
   const boundary = openRing(plan.site.boundary);
-  const fence = [...boundary, boundary[0]];
+  const fence = closedRing(boundary);
   const hasRoom = (point: PlanPoint): boolean =>
     pointInRing(point, boundary) &&
     distanceToPath(point, fence) >= KEPT_CLEAR - ROUNDING &&

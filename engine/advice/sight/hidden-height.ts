@@ -1,3 +1,6 @@
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
+import { opennessOf } from '../../plan/defaults.ts';
+import { cleanPath, distance, pointInRing } from '../../plan/geometry/shapes.ts';
 /**
  * How tall a thing may stand unseen. Walls, hedges and buildings hide what is behind them when no more than a tenth of
  * the light passes through them; trees and cloth do not count, for leaves fall and cloth comes down. The ground is
@@ -7,9 +10,7 @@
  * crosses on the plan between the shares t1 and t2 of the way hides everything below e + (w − e)/t, with t = t1 where
  * it is taller than the eye (its near face decides) and t = t2 where it is lower (its far face does).
  */
-import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { opennessOf } from '../../plan/defaults.ts';
-import { cleanPath, distance, pointInRing } from '../../plan/geometry/shapes.ts';
+import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { Eye, Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -166,7 +167,7 @@ function eyePointsOf({ id, path: drawn, height }: Eye): EyePoint[] {
   return path.slice(1).flatMap((b, k) => {
     const a = path[k];
     const length = distance(a, b);
-    const steps = Math.ceil(length / EYE_STEP - 1e-9);
+    const steps = countUp(length / EYE_STEP);
     // Both ends of a side stand for half a step; where two sides meet, the two halves are one place twice.
     return Array.from({ length: steps + 1 }, (_, n): EyePoint => {
       const at: PlanPoint = [a[0] + ((b[0] - a[0]) * n) / steps, a[1] + ((b[1] - a[1]) * n) / steps];

@@ -1,7 +1,7 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { gridOf, maskOf } from '../../load/light/grid-of.ts';
 import { isCloth } from '../../plan/kinds.ts';
-import type { Canopy, Feature, Plan, PlanPoint, Screen } from '../../plan/types.ts';
+import type { Cloth, Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { hiddenHeightAt, hiddenHeightGrid, LEAST_USEFUL, type SightLines, sightLinesOf } from './hidden-height.ts';
 import { topEdge } from './seen.ts';
 
@@ -86,7 +86,7 @@ function bareShare(heights: Float64Array, mask: Uint8Array): number {
   return all > 0 ? bare / all : 0;
 }
 
-function topOf(cloth: Canopy | Screen, sight: SightLines): ClothTop {
+function topOf(cloth: Cloth, sight: SightLines): ClothTop {
   const tops = topEdge(cloth).map(([x, y, height]): ClothTop => ({
     id: cloth.id,
     at: [x, y],

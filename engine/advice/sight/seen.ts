@@ -6,7 +6,8 @@ import { canopyCorners } from '../../plan/geometry/cloth-shapes.ts';
  */
 import { cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import type { Canopy, Eye, Plan, Screen } from '../../plan/types.ts';
+import { countUp, ROUNDING } from '../../plan/numbers/tolerances.ts';
+import type { Cloth, Eye, Plan } from '../../plan/types.ts';
 import { seenAbove, type SightLines, sightLinesOf } from './hidden-height.ts';
 
 /** Points of a cloth's upper edge that are looked at stand at most this far apart. [m] */
@@ -16,7 +17,7 @@ export const NOTHING = 0.005;
 
 /** Whether points so far from each other along any edge that so many of them make up are all looked at. [m] */
 export function isLookedAtEvery(step: number): boolean {
-  return Math.abs(step / STEP - Math.round(step / STEP)) < 1e-9;
+  return Math.abs(step / STEP - Math.round(step / STEP)) < ROUNDING;
 }
 
 /** What one onlooker sees of cloth. */
@@ -35,12 +36,12 @@ export interface SeenFrom {
  * Who sees any of the cloth, over what the plan's walls, hedges and buildings hide. One entry an eye of the plan, in
  * the plan's order.
  */
-export function seenFrom(plan: Plan, cloths: readonly (Canopy | Screen)[]): SeenFrom[] {
+export function seenFrom(plan: Plan, cloths: readonly Cloth[]): SeenFrom[] {
   return cloths.length === 0 ? [] : seenOver(sightLinesOf(plan), plan, cloths);
 }
 
 /** The same over sight lines that are laid out. */
-export function seenOver(sight: SightLines, plan: Plan, cloths: readonly (Canopy | Screen)[]): SeenFrom[] {
+export function seenOver(sight: SightLines, plan: Plan, cloths: readonly Cloth[]): SeenFrom[] {
   const points = cloths.flatMap(topEdge);
   return plan.features
     .filter((feature): feature is Eye => feature.kind === 'eye')
@@ -58,7 +59,7 @@ export function seenOver(sight: SightLines, plan: Plan, cloths: readonly (Canopy
 }
 
 /** Tells whether nobody sees any of a cloth: the same as every entry of `seenFrom` hidden, and sooner told. */
-export function createUnseen(sight: SightLines): (cloth: Canopy | Screen) => boolean {
+export function createUnseen(sight: SightLines): (cloth: Cloth) => boolean {
   // Cloth is asked about in swarms: who saw the last one is asked first about the next.
   const inTurn = [...sight.eyes.keys()];
   return (cloth) => {
@@ -75,7 +76,7 @@ export function createUnseen(sight: SightLines): (cloth: Canopy | Screen) => boo
  * Whether each onlooker sees little of a cloth: some of it from no more than a share of its line, or no more than so
  * much of it. [m]
  */
-export function isSeenLittle(sight: SightLines, cloth: Canopy | Screen, ofLine: number, most: number): boolean {
+export function isSeenLittle(sight: SightLines, cloth: Cloth, ofLine: number, most: number): boolean {
   const points = topEdge(cloth);
   const lines = new Map<string, { seen: number; line: number; much: boolean }>();
   for (const { id, stretch } of sight.eyes) {
@@ -112,7 +113,7 @@ function mostSeen(
  * Points round a canopy's roof, corners among them, or along a screen's upper edge. Of a level roof an eye that sees
  * anything sees some of the edge: lower than what hides, it sees the near edge before the rest; higher, the far one.
  */
-export function topEdge(cloth: Canopy | Screen): SpacePoint[] {
+export function topEdge(cloth: Cloth): SpacePoint[] {
   const corners: SpacePoint[] =
     cloth.kind === 'screen'
       ? cleanPath(cloth.path).map(([x, y]) => [x, y, cloth.height])
@@ -122,7 +123,7 @@ export function topEdge(cloth: Canopy | Screen): SpacePoint[] {
 
 /** Points from a, left out, to b. */
 function between(a: SpacePoint, b: SpacePoint): SpacePoint[] {
-  const steps = Math.max(1, Math.ceil(distance([a[0], a[1]], [b[0], b[1]]) / STEP - 1e-9));
+  const steps = Math.max(1, countUp(distance([a[0], a[1]], [b[0], b[1]]) / STEP));
   return Array.from({ length: steps }, (_, n): SpacePoint => {
     const t = (n + 1) / steps;
     return n === steps - 1 ? b : [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t, a[2] + (b[2] - a[2]) * t];

@@ -2,7 +2,7 @@
  * May it be seen over the wall? For each onlooker the one line of sight that shows most of a cloth, as a cut to draw.
  */
 import { distance } from '../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
+import type { Cloth, Plan, PlanPoint } from '../../plan/types.ts';
 import { seenAbove, sightLinesOf } from './hidden-height.ts';
 import { seenFrom, topEdge } from './seen.ts';
 
@@ -32,7 +32,7 @@ export interface SightCut {
 }
 
 /** One cut an eye of the plan, in the plan's order; none where the plan has no eyes. */
-export function sightCuts(plan: Plan, cloth: Canopy | Screen): SightCut[] {
+export function sightCuts(plan: Plan, cloth: Cloth): SightCut[] {
   const sight = sightLinesOf(plan);
   const points = topEdge(cloth);
   return seenFrom(plan, [cloth]).flatMap(({ eye, hidden, shows }): SightCut[] => {

@@ -1,10 +1,10 @@
 /** Of what was found, the few that a person chooses between. */
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { AnswerRole } from './types.ts';
 
 /** The least answer does at least this share of the best, the one for the money at least that. */
 export const LEAST_OF_BEST = 0.5;
 const NEARLY_THE_BEST = 0.8;
-const ROUNDING = 1e-9;
 
 interface Weighed {
   /** On the search's points. [K·h/day] */

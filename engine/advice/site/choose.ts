@@ -1,4 +1,4 @@
-import type { Canopy, Screen } from '../../plan/types.ts';
+import type { Cloth } from '../../plan/types.ts';
 import { kindOf } from './kinds/hung.ts';
 import type { LaidOut } from './lay-out.ts';
 import { thinnerThan } from './rules/suits.ts';
@@ -10,7 +10,7 @@ import type { ClothKind } from './types.ts';
 /** Cloth that may be shown, what it spares on the search's points [K·h/day], and what it costs. */
 export interface Candidate {
   readonly kind: ClothKind | 'several';
-  readonly cloth: readonly (Canopy | Screen)[];
+  readonly cloth: readonly Cloth[];
   readonly spared: number;
   /** As `Scored.cost`. */
   readonly cost: number;
@@ -54,7 +54,7 @@ export function thinner(laidOut: LaidOut): (candidate: Candidate) => Candidate {
   };
 }
 
-function ofDensity(cloth: Canopy | Screen, density: number): Canopy | Screen {
+function ofDensity(cloth: Cloth, density: number): Cloth {
   if (cloth.kind === 'screen' || cloth.drops === undefined) return { ...cloth, density };
   return { ...cloth, density, drops: cloth.drops.map((drop) => ({ ...drop, density })) };
 }

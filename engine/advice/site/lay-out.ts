@@ -2,7 +2,8 @@ import { briefOf, DEFAULT_GUST } from '../../frame/layout/brief.ts';
 import { groundOf } from '../../frame/layout/ground-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import { yardOf } from '../../load/yard.ts';
-import type { Canopy, Plan, PlanPoint, PlantRow, Screen } from '../../plan/types.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
+import type { Cloth, Plan, PlanPoint, PlantRow } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { hungOf } from './kinds/hung.ts';
 import { middleOf } from './option.ts';
@@ -24,7 +25,6 @@ import type { PricedFor, SiteRequest } from './types.ts';
 
 /** Cloth is told apart by which of so many plants it is nearest to, the most harmed. */
 const PLACES = 6;
-const ROUNDING = 1e-9;
 
 /** A yard and a request, laid out for the search: everything that does not depend on the cloth tried. */
 export interface LaidOut extends Asked {
@@ -127,10 +127,10 @@ function rowsFor({ plants }: Targets, { ids }: WhoCounts): PlantRow[] {
 }
 
 /** The longest bay of the frame that a cloth gets. [m] */
-function bayReader(plan: Plan, prices: Prices): (cloth: Canopy | Screen) => number {
+function bayReader(plan: Plan, prices: Prices): (cloth: Cloth) => number {
   const usual = new Map<string, number>();
   const known = new Map<string, number>();
-  const bayOf = (cloth: Canopy | Screen): number => {
+  const bayOf = (cloth: Cloth): number => {
     // A brief is dear, and the same for all of a form with the same frame.
     const key = `${hungOf(cloth).form()} ${JSON.stringify(cloth.frame)}`;
     let bay = known.get(key);

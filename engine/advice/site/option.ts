@@ -4,7 +4,7 @@ import type { PlantFeature } from '../../load/verdict/planted.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { headingOf } from '../../plan/geometry/angles.ts';
 import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
+import type { Cloth, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { compassWord } from '../../plan/words/compass-word.ts';
@@ -43,7 +43,7 @@ export type Proposal = Omit<SiteOption, 'roles' | 'added' | 'together'>;
 export function optionOf(
   context: OptionContext,
   kind: ClothKind | 'several',
-  features: readonly (Canopy | Screen)[],
+  features: readonly Cloth[],
   after: readonly PlantStanding[],
 ): Proposal {
   const { plan, before, units } = context;
@@ -95,7 +95,7 @@ export function optionOf(
 }
 
 /** Fresh ids and plain names. */
-export function named(plan: Plan, cloth: readonly (Canopy | Screen)[]): (Canopy | Screen)[] {
+export function named(plan: Plan, cloth: readonly Cloth[]): Cloth[] {
   const taken = new Set(drawnAnywhere(plan).map(({ id }) => id));
   return cloth.map((one) => {
     const { word } = hungOf(one);
@@ -119,11 +119,7 @@ function optionPlant(plan: Plan, was: PlantStanding, is: PlantStanding): OptionP
   };
 }
 
-function lowSunAfter(
-  { plan, targets, leaves }: OptionContext,
-  id: string,
-  cloth: readonly (Canopy | Screen)[],
-): LowSun | null {
+function lowSunAfter({ plan, targets, leaves }: OptionContext, id: string, cloth: readonly Cloth[]): LowSun | null {
   const target = targets.plants.findIndex(({ feature }) => feature.id === id);
   return target < 0 ? null : lowSunOn(plan, targets, leaves, target, cloth);
 }
@@ -137,14 +133,14 @@ function whyThere({ plan }: OptionContext, { plants }: Effect): string {
 function whereOf(
   { plan, targets }: OptionContext,
   { plants: [most] }: Effect,
-  features: readonly (Canopy | Screen)[],
+  features: readonly Cloth[],
   units: Units,
 ): string {
   const feature = targets.plants.find((plant) => plant.feature.id === most?.id)?.feature;
   return feature ? features.map((one) => whereWords(plan, one, feature, units)).join(' and ') : '';
 }
 
-function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, units: Units): string {
+function whereWords(plan: Plan, cloth: Cloth, feature: PlantFeature, units: Units): string {
   const middle = middleOf(feature);
   const { center } = hungOf(cloth).place();
   const away = distance(center, middle);
@@ -155,7 +151,7 @@ function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, u
 }
 
 /** Of cloth whose middle is that of the plant: upright cloth hangs over nothing. */
-function nearWords(cloth: Canopy | Screen): string {
+function nearWords(cloth: Cloth): string {
   if (cloth.kind === 'canopy') return 'right over';
   return cloth.path.length > 2 ? 'round' : 'close beside';
 }

@@ -1,5 +1,6 @@
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
+import { countUp } from '../../plan/numbers/tolerances.ts';
 import { withoutUndefined } from '../../plan/schema/say.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { dropForms } from './kinds/roof-with-drops.ts';
@@ -59,7 +60,7 @@ export function askedOf(
   if (problems.length > 0) return { ok: false, problems };
   const { step, turnStep, kinds, dropDepths, maxDrops } = request;
   const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, request.maxHeight ?? Infinity);
-  const turns = Array.from({ length: Math.ceil(90 / turnStep - 1e-9) }, (_, k) => k * turnStep);
+  const turns = Array.from({ length: countUp(90 / turnStep) }, (_, k) => k * turnStep);
   const hiding = hidingOf(plan, request.hideFrom, request.seenLittle);
   const forms = { sizes, heights, step, turns, cap, hiddenUpTo: heightsThatHide(plan, hiding), dropDepths, maxDrops };
   const roof = roofForms(forms);

@@ -2,6 +2,7 @@ import { leastLight } from '../../load/light/light-class.ts';
 import type { Outcome } from '../../load/types.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Plan } from '../../plan/types.ts';
 import { sharedBy } from '../words/served.ts';
 import { type Answer, answersOf, isWorth } from './answers.ts';
@@ -65,8 +66,6 @@ function keepsLight(plan: Plan, suits: boolean, { plants, density }: Proposal): 
     return taken <= may.light + ROUNDING && taken <= may.density + ROUNDING;
   });
 }
-
-const ROUNDING = 1e-9;
 
 type Answered = Answer<Candidate, ReturnType<typeof weighed>>;
 

@@ -1,7 +1,7 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { GroundKind } from '../../frame/strength/types.ts';
 import type { Nine, Stretch, Verdict } from '../../load/types.ts';
-import type { Canopy, DropSide, PlanPoint, Screen } from '../../plan/types.ts';
+import type { Cloth, DropSide, PlanPoint } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import type { LadderStep } from '../cheaper-first/step.ts';
@@ -156,7 +156,7 @@ export interface PricedFor {
 export interface SiteOption {
   readonly kind: ClothKind | 'several';
   /** Ready to be added to the plan or to an option of it; their ids are not taken. */
-  readonly features: readonly (Canopy | Screen)[];
+  readonly features: readonly Cloth[];
   /**
    * Of the first feature: its middle, its size (a screen's width is 0), turn [°], height of the cloth or of a screen's
    * top, density.

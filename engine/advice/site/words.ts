@@ -2,7 +2,7 @@ import { currencyOf } from '../../frame/shop/prices.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../frame/work/cautions.ts';
 import { NO_HARM } from '../../load/verdict/harm-of.ts';
 import { burnsByFruit } from '../../load/verdict/planted.ts';
-import type { Canopy, Plan, Screen } from '../../plan/types.ts';
+import type { Cloth, Plan } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
@@ -44,7 +44,7 @@ function isSight(rule: SiteRule): boolean {
 }
 
 /** Who would see how much of the cloth that spares more. */
-function whoWouldSee({ plan, hiding, units }: LaidOut, cloth: Canopy | Screen): string {
+function whoWouldSee({ plan, hiding, units }: LaidOut, cloth: Cloth): string {
   const seen = hiding.seenFrom(cloth).filter(({ hidden }) => !hidden);
   return `: what spares more is seen from: ${seen.map((one) => seenWords(plan, one, units)).join('; ')}`;
 }
@@ -108,7 +108,7 @@ export function titleOf({ features, cautions, ...option }: TitledOption, units: 
   return [what, ...cautionWords(cautions)].join(', ');
 }
 
-function hangsFromWall(features: readonly (Canopy | Screen)[]): boolean {
+function hangsFromWall(features: readonly Cloth[]): boolean {
   return features.some((cloth) => cloth.kind === 'canopy' && cloth.onWall === true);
 }
 

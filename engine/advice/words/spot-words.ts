@@ -1,7 +1,7 @@
 import { upBearingOf } from '../../plan/defaults.ts';
 import { headingOf } from '../../plan/geometry/angles.ts';
 import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
-import { distance, nearestOnSegment, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import { distance, nearestOnSegment, pointInRing, lineRound } from '../../plan/geometry/shapes.ts';
 import { isMovable } from '../../plan/kinds.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
@@ -57,8 +57,7 @@ function nearOf(feature: Feature, at: PlanPoint): Near[] {
     return [{ ...nearestOf(feature.path, half, at), id, upright: true, bends: feature.path.length > 2 }];
   }
   if (kind !== 'building' && kind !== 'bed') return [];
-  const ring = openRing(feature.outline);
-  return [{ ...nearestOf([...ring, ring[0]], 0, at), id, upright: kind === 'building', bends: false }];
+  return [{ ...nearestOf(lineRound(feature.outline), 0, at), id, upright: kind === 'building', bends: false }];
 }
 
 function nearestOf(path: readonly PlanPoint[], half: number, at: PlanPoint): Pick<Near, 'metres' | 'point'> {

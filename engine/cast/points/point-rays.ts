@@ -1,11 +1,10 @@
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import { firstFrom } from '../../scene/bearings.ts';
 import type { ClothSheet } from '../../scene/solids.ts';
 import type { Directions } from '../passes.ts';
 import { ClothFrame, type Ways } from './cloth-frame.ts';
 
-/** Bearings are opened by this, so that no ray at the very edge of a sheet is passed by. [rad] */
-const EDGE = 1e-9;
 /** Room for what is left of rays. */
 let left = new Float64Array(0);
 const ALL_ROUND = { from: -Math.PI, to: Math.PI };
@@ -65,7 +64,7 @@ export class PointRays {
     if (above.length === 0) return 0;
     const { from, to } = bearingsOfSheets(above, x, y);
     const between = (low: number, high: number) =>
-      this.upTo[this.firstFrom(high + 2 * EDGE)] - this.upTo[this.firstFrom(low - EDGE)];
+      this.upTo[this.firstFrom(high + 2 * ROUNDING)] - this.upTo[this.firstFrom(low - ROUNDING)];
     const first = between(from, Math.min(to, Math.PI));
     return to > Math.PI ? first + between(-Math.PI, to - 2 * Math.PI) : first;
   }
@@ -88,8 +87,8 @@ export class PointRays {
 
   private takenFrom(frames: readonly ClothFrame[], from: number, to: number): number {
     const { fan, places, brings } = this;
-    const first = this.firstFrom(from - EDGE);
-    const end = this.firstFrom(to + 2 * EDGE);
+    const first = this.firstFrom(from - ROUNDING);
+    const end = this.firstFrom(to + 2 * ROUNDING);
     if (left.length < end - first) left = new Float64Array(end - first);
     left.fill(1, 0, end - first);
     for (let s = 0; s < frames.length; s++) frames[s].dim(fan, places, first, end, left);

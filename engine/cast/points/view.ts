@@ -1,3 +1,4 @@
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import { SEGMENT } from '../../scene/outline.ts';
 import { TOUCH } from '../../scene/ties.ts';
 import { compassOf } from '../compass.ts';
@@ -117,9 +118,6 @@ function turnedBy(ahead: number, aside: number): number {
   return ahead >= 0 ? share : aside >= 0 ? 2 - share : -2 - share;
 }
 
-/** What rounding may do to a bearing, in turns, or, in shares, to a slope, and far more. */
-const EDGE = 1e-9;
-
 /**
  * Lists the passes that may meet a solid: those not yet at share 0, in which it stands, in its window and between
  * its foot and its top.
@@ -140,10 +138,10 @@ export function passesToward(
   const { order, slope, begins, bins } = compass;
   // From a place in its outline a solid spans no part of the compass.
   const round = view.round || near < TOUCH;
-  const first = round ? 0 : compass.binOf(rightX, rightY, -EDGE);
-  const last = round ? bins - 1 : compass.binOf(leftX, leftY, EDGE);
+  const first = round ? 0 : compass.binOf(rightX, rightY, -ROUNDING);
+  const last = round ? bins - 1 : compass.binOf(leftX, leftY, ROUNDING);
   const lowest = foot > 0 && far > 0 ? foot / far : -Infinity;
-  const highest = near > 0 ? (top / near) * (1 + EDGE) : Infinity;
+  const highest = near > 0 ? (top / near) * (1 + ROUNDING) : Infinity;
   let found = 0;
   for (let bin = first; ; bin = bin + 1 === bins ? 0 : bin + 1) {
     const end = begins[bin + 1];

@@ -1,3 +1,4 @@
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 /**
  * Ways of cutting one tube. Pieces p₁…pₖ fit a tube of length W with kerf c exactly when Σ(p + c) ≤ W + c: the last cut
  * may eat the whole remainder. So each piece weighs p + c and a tube holds W + c. All in one integer unit.
@@ -54,7 +55,7 @@ export function mostValuable(
     if (place === kinds.length || --placesLeft < 0) return;
     const kind = kinds[place];
     // Everything left at the best rate left cannot beat what is known. The margin keeps rounding from cutting a winner.
-    if (value + (room * values[kind]) / weights[kind] <= best.value - 1e-9) return;
+    if (value + (room * values[kind]) / weights[kind] <= best.value - ROUNDING) return;
     for (let count = Math.min(most[kind], Math.floor(room / weights[kind])); count >= 0; count--) {
       taken[kind] = count;
       visit(place + 1, room - count * weights[kind], value + count * values[kind]);

@@ -1,3 +1,4 @@
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { StockTube } from '../../plan/types.ts';
 /** The cut list of a frame: its pieces from the tubes that the shop has, and small changes that would save tubes. */
 import { formatCut } from '../../plan/units/shown.ts';
@@ -79,7 +80,7 @@ export function cutSavings(
     0,
     'quick',
   );
-  if (!together.ok || together.plan.bound >= plan.amount - 1e-9) return [];
+  if (!together.ok || together.plan.bound >= plan.amount - ROUNDING) return [];
 
   const savings: CutSaving[] = [];
   const offer = (change: string, tried: readonly Piece[], kerf: number): boolean => {
@@ -121,7 +122,7 @@ function commonestLengths(pieces: readonly Piece[]): number[] {
 
 /** What a changed cut list saves over another, `null` when it saves nothing. */
 export function savingOf(change: string, plan: CutPlan, changed: CutPlan): CutSaving | null {
-  if (changed.amount >= plan.amount - 1e-9) return null;
+  if (changed.amount >= plan.amount - ROUNDING) return null;
   return {
     change,
     tubes: plan.tubes.length - changed.tubes.length,

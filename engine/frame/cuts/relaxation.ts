@@ -3,6 +3,7 @@
  * programme over all patterns, its columns found by knapsack. Its prices give a lower bound that is then proved in
  * integers, so rounding inside the simplex can weaken the bound but never make it false.
  */
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import { mostValuable } from './patterns.ts';
 import type { Counts, Pattern, Sizes } from './patterns.ts';
 
@@ -14,7 +15,6 @@ export interface Relaxation {
 }
 
 const ROUNDS = 2000;
-const TOLERANCE = 1e-9;
 /** Prices are rounded to this fraction of the dearest tube before the bound is proved. */
 const PRICE_STEPS = 1e6;
 
@@ -41,7 +41,7 @@ export function relax(sizes: Sizes, demand: Counts): Relaxation {
     let leaving = -1;
     for (let row = 0; row < kinds.length; row++) {
       if (
-        change[row] > TOLERANCE &&
+        change[row] > ROUNDING &&
         (leaving < 0 || times[row] / change[row] < times[leaving] / change[leaving] - 1e-12)
       )
         leaving = row;
@@ -51,7 +51,7 @@ export function relax(sizes: Sizes, demand: Counts): Relaxation {
     basis[leaving] = entering.pattern;
   }
   const uses = basis.flatMap((pattern, row) =>
-    pattern !== null && times[row] > TOLERANCE ? [{ pattern, times: times[row] }] : [],
+    pattern !== null && times[row] > ROUNDING ? [{ pattern, times: times[row] }] : [],
   );
   return { uses, prices: prices.map((price) => Math.max(0, price)) };
 }
@@ -100,9 +100,9 @@ function enteringColumn(
   prices: readonly number[],
   kinds: readonly number[],
 ): { pattern: Pattern | null; column: number[] } | undefined {
-  const negative = kinds.findIndex((kind) => prices[kind] < -TOLERANCE);
+  const negative = kinds.findIndex((kind) => prices[kind] < -ROUNDING);
   if (negative >= 0) return { pattern: null, column: kinds.map((_, column) => (column === negative ? -1 : 0)) };
-  let gain = TOLERANCE;
+  let gain = ROUNDING;
   let found: Pattern | undefined;
   for (let tube = 0; tube < sizes.holds.length; tube++) {
     const { value, counts } = mostValuable(sizes.weights, prices, demand, sizes.holds[tube]);

@@ -5,7 +5,7 @@ import { distance } from '../../plan/geometry/shapes.ts';
 import { isCloth } from '../../plan/kinds.ts';
 import { meanOf } from '../../plan/numbers/mean.ts';
 import { pointToMillimetre, toMillimetre } from '../../plan/numbers/rounding.ts';
-import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen, YardOption } from '../../plan/types.ts';
+import type { Canopy, Cloth, Feature, Plan, PlanPoint, Problem, Screen, YardOption } from '../../plan/types.ts';
 import { formatCut, formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -34,7 +34,7 @@ export type AsBuiltResult =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** What to measure when it stands: at each outer post the height of the cloth's frame and the two tape lengths. */
-export function asBuiltFields(thing: Canopy | Screen, placed: SettingOut): AsBuiltField[] {
+export function asBuiltFields(thing: Cloth, placed: SettingOut): AsBuiltField[] {
   return measuredPosts(thing, placed).flatMap((post) => [
     {
       id: `${post.id}-height`,
@@ -95,7 +95,7 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
 }
 
 /** What is wrong with the numbers themselves, `null` when nothing is. */
-function faultIn(measured: AsBuiltNumbers, thing: Canopy | Screen, placed: SettingOut): string | null {
+function faultIn(measured: AsBuiltNumbers, thing: Cloth, placed: SettingOut): string | null {
   const fields = asBuiltFields(thing, placed);
   const unknown = Object.keys(measured).find((key) => !fields.some((field) => field.id === key));
   if (unknown !== undefined) return `"${unknown}" is not a field of the as-built form of ${frameName(thing)}.`;
@@ -146,7 +146,7 @@ function withFeature(plan: Plan, feature: Feature, option: YardOption | undefine
 }
 
 /** A canopy's four corners (back left, back right, front left, front right), or every post of a screen. */
-function measuredPosts(thing: Canopy | Screen, placed: SettingOut): SettingOut['posts'] {
+function measuredPosts(thing: Cloth, placed: SettingOut): SettingOut['posts'] {
   if (thing.kind === 'screen') return placed.posts;
   const ids = placed.diagonals.flatMap(({ from, to }) => [from, to]);
   return placed.posts.filter((post) => ids.includes(post.id));
@@ -208,7 +208,7 @@ function screenAsBuilt(
   return { feature: { ...screen, path, height }, remarks: [] };
 }
 
-function changesOf(before: Canopy | Screen, after: Canopy | Screen, units: Units): string[] {
+function changesOf(before: Cloth, after: Cloth, units: Units): string[] {
   const changes: string[] = [];
   const tell = (what: string, from: number, to: number): void => {
     if (Math.abs(to - from) >= 0.5 / PER_METRE)

@@ -1,3 +1,4 @@
+import { countUp, ROUNDING } from '../../plan/numbers/tolerances.ts';
 /** How a length is parted into bays. */
 
 /** Longest bay by default: 10 ft, the length of the commonest tube. [m] */
@@ -7,12 +8,12 @@ export const SHRINK = 0.01;
 
 /** Number of equal bays, n = ⌈L/maxBay − 1e-9⌉, at least one. */
 export function baysOf(length: number, maxBay: number): number {
-  return Math.max(1, Math.ceil(length / maxBay - 1e-9));
+  return Math.max(1, countUp(length / maxBay));
 }
 
 /** By how much the length would have to shrink to need a bay less, `null` when that is more than 10 mm. [m] */
 export function shrinkOffer(length: number, maxBay: number): number | null {
   const bays = baysOf(length, maxBay);
   const shrink = length - (bays - 1) * maxBay;
-  return bays > 1 && shrink <= SHRINK + 1e-9 ? shrink : null;
+  return bays > 1 && shrink <= SHRINK + ROUNDING ? shrink : null;
 }

@@ -1,6 +1,6 @@
 /** How a canopy or a screen is to be built, or why it cannot be: what its `frame` says, else the defaults. */
 import { cleanPath, distance } from '../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, Problem, Screen } from '../../plan/types.ts';
+import type { Cloth, Plan, Problem } from '../../plan/types.ts';
 import { concreteBag, tubeChoice, tubeChoices } from '../shop/stock.ts';
 import type { TubeChoice } from '../shop/stock.ts';
 import { ANCHOR_KINDS, GROUND_KINDS, groundName } from '../strength/grounds.ts';
@@ -24,7 +24,7 @@ type BriefResult =
  * Reads a canopy's or screen's `frame`, or says why it cannot be built. Where it names no tube, the cheapest that
  * passes the sheet's own checks is taken, with braces where a lone post would bend.
  */
-export function briefOf(thing: Canopy | Screen, plan: Plan): BriefResult {
+export function briefOf(thing: Cloth, plan: Plan): BriefResult {
   const { tube } = thing.frame ?? {};
   const named = tube === undefined ? null : tubeChoice(plan, tube);
   const choices = tube === undefined ? tubeChoices(plan) : named === null ? [] : [named];
@@ -48,7 +48,7 @@ export function briefOf(thing: Canopy | Screen, plan: Plan): BriefResult {
   return { ok: true, brief: cheapestThatStands(thing, hands, plan) };
 }
 
-function briefWith(thing: Canopy | Screen, plan: Plan, { tube, lengths, own }: TubeChoice): FrameBrief {
+function briefWith(thing: Cloth, plan: Plan, { tube, lengths, own }: TubeChoice): FrameBrief {
   const frame = thing.frame ?? {};
   const takeOff = frame.takeOff ?? 0;
   const longest = lengths[lengths.length - 1].length;
@@ -69,7 +69,7 @@ function briefWith(thing: Canopy | Screen, plan: Plan, { tube, lengths, own }: T
 }
 
 /** What the posts stand on, what holds them there, and what of the plan's wish had to give way. */
-function heldBy(thing: Canopy | Screen, { site: { soil } }: Plan): Pick<FrameBrief, 'ground' | 'anchor' | 'notes'> {
+function heldBy(thing: Cloth, { site: { soil } }: Plan): Pick<FrameBrief, 'ground' | 'anchor' | 'notes'> {
   const frame = thing.frame ?? {};
   const ground = GROUND_KINDS.find((kind) => kind === frame.soil) ?? (frame.soil === undefined ? (soil ?? null) : null);
   const onGround = ground === 'paving' || ground === 'wheels';
@@ -96,7 +96,7 @@ function heldBy(thing: Canopy | Screen, { site: { soil } }: Plan): Pick<FrameBri
 }
 
 /** How many posts a frame has at most, told before it is laid out. */
-function postCount(thing: Canopy | Screen, maxBay: number): number {
+function postCount(thing: Cloth, maxBay: number): number {
   if (thing.kind === 'canopy') {
     const { across, along } = canopyGrid(thing, maxBay);
     return (across + 1) * (along + 1);
@@ -105,6 +105,6 @@ function postCount(thing: Canopy | Screen, maxBay: number): number {
   return path.reduce((sum, point, k) => (k === 0 ? 1 : sum + baysOf(distance(path[k - 1], point), maxBay)), 0);
 }
 
-function refused(plan: Plan, thing: Canopy | Screen, key: string, message: string): BriefResult {
+function refused(plan: Plan, thing: Cloth, key: string, message: string): BriefResult {
   return { ok: false, problems: [{ pointer: pointerOf(plan, thing.id, key), message, severity: 'error' }] };
 }

@@ -1,4 +1,5 @@
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Drop } from '../../plan/types.ts';
 
 /** A brace runs at 45° from the post to the rail, this far along each at most, in steps that a tape shows. [m] */
@@ -34,7 +35,7 @@ export function bracesFor(
   const brace = (i: number, j: number, dx: number, dy: number, bay: number): void => {
     const [x, y, z] = top(i, j);
     const most = Math.min(BRACE_LEG, bay / 3, z / 3);
-    const leg = most < LEG_STEP ? most : Math.floor(most / LEG_STEP + 1e-9) * LEG_STEP;
+    const leg = most < LEG_STEP ? most : Math.floor(most / LEG_STEP + ROUNDING) * LEG_STEP;
     const share = leg / bay;
     const next = top(i + dx, j + dy);
     braces.push([

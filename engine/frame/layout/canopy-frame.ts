@@ -1,5 +1,6 @@
-/** The frame of a canopy: a flat or sloped grid of rails, a post under every joint, square bays. */
 import { riseOf } from '../../plan/defaults.ts';
+/** The frame of a canopy: a flat or sloped grid of rails, a post under every joint, square bays. */
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Canopy, Drop, Plan } from '../../plan/types.ts';
 import type { SunkDepth } from '../strength/footings.ts';
 import { bracedBothWays, bracesFor, isCrosswise } from './canopy-braces.ts';
@@ -143,7 +144,7 @@ function bracesOf(
 ): Parts {
   const all = bracesFor(drops, brief.braces, across, along, bay.across, bay.footprint, top);
   // A brace begins at a post; where the frame hangs from a wall there is none.
-  const braces = onWall ? all.filter(([[, y]]) => y > 1e-9) : all;
+  const braces = onWall ? all.filter(([[, y]]) => y > ROUNDING) : all;
   return {
     tubes: braces.map(([from, to]) => {
       const length = slantCut(from, to);
@@ -166,13 +167,13 @@ function spansOf(drops: readonly Drop[], { across, along, bay, inTheWay }: Canop
   return [
     {
       name: 'crosswise',
-      span: over <= through + 1e-9 ? over : bay.across,
+      span: over <= through + ROUNDING ? over : bay.across,
       tributary: along > 1 ? bay.along : bay.along / 2,
       drop: null,
     },
     {
       name: 'lengthwise',
-      span: through <= over + 1e-9 ? through : bay.along,
+      span: through <= over + ROUNDING ? through : bay.along,
       tributary: across > 1 ? bay.across : bay.across / 2,
       drop: null,
     },

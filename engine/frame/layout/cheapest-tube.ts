@@ -1,5 +1,6 @@
 /** Which tube a frame is built of, and whether it has braces, where its plan leaves that open. */
-import type { Canopy, Plan, Screen } from '../../plan/types.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
+import type { Cloth, Plan } from '../../plan/types.ts';
 import { jointPrice } from '../shop/joint-price.ts';
 import { needsBraces, standsItsChecks } from '../strength/checks.ts';
 import { HOLE, ON_FEET, screenDepth } from '../strength/footings.ts';
@@ -16,7 +17,7 @@ interface Tried {
  * Of several briefs the one whose tube and joints cost least and which passes the sheet's checks; where none does, the
  * first. Only what differs between them is counted, by the metre.
  */
-export function cheapestThatStands(thing: Canopy | Screen, briefs: readonly FrameBrief[], plan: Plan): FrameBrief {
+export function cheapestThatStands(thing: Cloth, briefs: readonly FrameBrief[], plan: Plan): FrameBrief {
   const laidOut = layouts(thing, plan);
   const tried = briefs.map((brief) => bracedWhereNeeded(thing, brief, laidOut));
   const stand = tried.filter(
@@ -28,17 +29,13 @@ export function cheapestThatStands(thing: Canopy | Screen, briefs: readonly Fram
   const least = stand
     .map((one, k) => ({ brief: one.brief, cost: priced ? Number(costs[k]) : massOf(one) }))
     .reduce<{ brief: FrameBrief; cost: number } | null>(
-      (best, one) => (best === null || one.cost < best.cost - 1e-9 ? one : best),
+      (best, one) => (best === null || one.cost < best.cost - ROUNDING ? one : best),
       null,
     );
   return least?.brief ?? tried[0].brief;
 }
 
-function bracedWhereNeeded(
-  thing: Canopy | Screen,
-  brief: FrameBrief,
-  layOut: (brief: FrameBrief) => FrameModel,
-): Tried {
+function bracedWhereNeeded(thing: Cloth, brief: FrameBrief, layOut: (brief: FrameBrief) => FrameModel): Tried {
   const bare = layOut(brief);
   const { tube, braces } = thing.frame ?? {};
   // Who names the tube has chosen; the sheet says when a post of it sways.
@@ -49,7 +46,7 @@ function bracedWhereNeeded(
 }
 
 /** Lays out as briefs say, once for all that differ in their tube alone. */
-function layouts(thing: Canopy | Screen, plan: Plan): (brief: FrameBrief) => FrameModel {
+function layouts(thing: Cloth, plan: Plan): (brief: FrameBrief) => FrameModel {
   const known = new Map<string, FrameModel>();
   return (brief) => {
     const { maxBay, takeOff, bottomRails, braces, anchor } = brief;
@@ -61,7 +58,7 @@ function layouts(thing: Canopy | Screen, plan: Plan): (brief: FrameBrief) => Fra
 }
 
 /** As deep in the ground as it usually stands. */
-function layOut(thing: Canopy | Screen, brief: FrameBrief, plan: Plan): FrameModel {
+function layOut(thing: Cloth, brief: FrameBrief, plan: Plan): FrameModel {
   const sunk = brief.anchor === 'sunk';
   return thing.kind === 'canopy'
     ? canopyFrame(thing, brief, sunk ? () => HOLE.garden.depth : ON_FEET, plan)
@@ -70,7 +67,7 @@ function layOut(thing: Canopy | Screen, brief: FrameBrief, plan: Plan): FrameMod
 
 function isSoldLongEnough({ lengths }: FrameBrief, { tubes }: FrameModel): boolean {
   const longest = lengths[lengths.length - 1].length;
-  return tubes.every(({ length }) => length <= longest + 1e-9);
+  return tubes.every(({ length }) => length <= longest + ROUNDING);
 }
 
 /** Of tube by the metre, as it is sold cheapest, and of joints; `null` where a price is not known. */

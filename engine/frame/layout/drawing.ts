@@ -1,5 +1,5 @@
 import { spaceDistance, type SpacePoint } from '../../plan/geometry/vectors.ts';
-import type { Canopy, Plan, Screen } from '../../plan/types.ts';
+import type { Cloth, Plan } from '../../plan/types.ts';
 import { ON_FEET } from '../strength/footings.ts';
 import { briefOf } from './brief.ts';
 import { canopyFrame } from './canopy-frame.ts';
@@ -10,7 +10,7 @@ import type { DimensionKind, FrameDrawing } from './types.ts';
 /**
  * The frame as lines with dimensions, for a page to draw from any side; `null` when it cannot be built as it stands.
  */
-export function frameDrawing(thing: Canopy | Screen, plan: Plan): FrameDrawing | null {
+export function frameDrawing(thing: Cloth, plan: Plan): FrameDrawing | null {
   const result = briefOf(thing, plan);
   if (!result.ok) return null;
   return drawingOf(

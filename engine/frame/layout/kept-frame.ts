@@ -1,6 +1,7 @@
-/** A frame that stands keeps its posts, tube and braces, whatever sizes the tape then shows. */
 import { riseOf } from '../../plan/defaults.ts';
-import type { Canopy, FrameChoice, Plan, Screen } from '../../plan/types.ts';
+/** A frame that stands keeps its posts, tube and braces, whatever sizes the tape then shows. */
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
+import type { Cloth, FrameChoice, Plan } from '../../plan/types.ts';
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { ON_FEET } from '../strength/footings.ts';
@@ -15,7 +16,7 @@ import { screenFrame } from './screen-frame.ts';
  * built; and a warning where a bay has come out longer than its tube is good for.
  * @param brief How it was built.  @param model As it was laid out.
  */
-export function keptFrame<Thing extends Canopy | Screen>(
+export function keptFrame<Thing extends Cloth>(
   feature: Thing,
   brief: FrameBrief,
   model: FrameModel,
@@ -31,7 +32,7 @@ export function keptFrame<Thing extends Canopy | Screen>(
     ...(bay === null ? {} : { maxBay: bay }),
     ...(changed ? { tube: brief.tube.id, ...(feature.kind === 'canopy' ? { braces: brief.braces } : {}) } : {}),
   };
-  const over = bay !== null && bay > brief.maxBay + SHRINK + 1e-9;
+  const over = bay !== null && bay > brief.maxBay + SHRINK + ROUNDING;
   return {
     feature: Object.keys(frame).length === 0 ? feature : { ...feature, frame },
     remarks: over
@@ -44,7 +45,7 @@ export function keptFrame<Thing extends Canopy | Screen>(
 }
 
 /** The longest bay that gives the posts that stand, to the next millimetre; `null` where the usual one gives them. */
-function longestBay(feature: Canopy | Screen, brief: FrameBrief, model: FrameModel, plan: Plan): number | null {
+function longestBay(feature: Cloth, brief: FrameBrief, model: FrameModel, plan: Plan): number | null {
   const layOut = (maxBay: number): FrameModel =>
     feature.kind === 'canopy'
       ? canopyFrame(feature, { ...brief, maxBay }, ON_FEET, plan)
@@ -60,7 +61,7 @@ function longestBay(feature: Canopy | Screen, brief: FrameBrief, model: FrameMod
   return fits.length === 0 ? null : Math.min(...fits);
 }
 
-function sidesOf(feature: Canopy | Screen): number[] {
+function sidesOf(feature: Cloth): number[] {
   if (feature.kind === 'canopy') return [Math.hypot(feature.length, riseOf(feature)), feature.width];
   return feature.path.slice(1).map(([x, y], k) => Math.hypot(x - feature.path[k][0], y - feature.path[k][1]));
 }

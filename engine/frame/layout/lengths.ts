@@ -1,4 +1,5 @@
 /** Lengths, forces and stresses as a builder reads them, beside `formatCut` for what is cut. */
+import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
 import { formatCut, formatLength, formatMass } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { GRAVITY } from '../strength/wind.ts';
@@ -48,7 +49,7 @@ export function formatDug(metres: number, units: Units): string {
 export function formatVolume(cubicMetres: number, units: Units): string {
   return units === 'metric'
     ? `${Math.round(cubicMetres * 1000)} litres`
-    : `${(cubicMetres / 0.3048 ** 3).toFixed(1)} ft³`;
+    : `${(cubicMetres / METRES_PER_FOOT ** 3).toFixed(1)} ft³`;
 }
 
 /** A force as the weight that pulls as hard: `84 kg`, `186 lb`. @param newtons [N] */

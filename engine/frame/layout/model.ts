@@ -1,6 +1,6 @@
 /** A frame as posts, tubes and joints, before anything is bought: what canopies and screens have in common. */
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
+import type { Cloth, Plan, PlanPoint, StockTube } from '../../plan/types.ts';
 import { shownName } from '../../plan/words/shown-name.ts';
 import type { TubeSection } from '../strength/tube.ts';
 import type { AnchorKind, GroundKind } from '../strength/types.ts';
@@ -125,7 +125,7 @@ export function tallestPost(model: FrameModel): number {
 }
 
 /** What to call a canopy or screen in a sentence. */
-export function frameName(thing: Canopy | Screen): string {
+export function frameName(thing: Cloth): string {
   return shownName(thing.name ?? `The ${thing.kind} "${thing.id}"`);
 }
 

@@ -1,7 +1,8 @@
 import { upBearingOf } from '../../plan/defaults.ts';
 import { degreesOf, headingOf, radiansOf } from '../../plan/geometry/angles.ts';
 /** Where every post stands: by two tape lengths from two corners that stay put, and the diagonals that must agree. */
-import { boundsOf, distance, openRing, pathsCross, sideOf } from '../../plan/geometry/shapes.ts';
+import { boundsOf, distance, openRing, pathsCross, sideOf, lineRound } from '../../plan/geometry/shapes.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -169,10 +170,7 @@ function cornersOf(plan: Plan, units: Units): Candidate[] {
 
 function obstaclesOf(plan: Plan): readonly (readonly PlanPoint[])[] {
   return plan.features.flatMap((feature) => {
-    if (feature.kind === 'building') {
-      const ring = openRing(feature.outline);
-      return [[...ring, ring[0]]];
-    }
+    if (feature.kind === 'building') return [lineRound(feature.outline)];
     return feature.kind === 'wall' ? [feature.path] : [];
   });
 }
@@ -202,7 +200,7 @@ function bestPair(
         longest / Math.sin(radiansOf(Math.max(SHARPEST, sharpest))) +
         3 * (corners[a].rank + corners[b].rank) +
         10 * (hidden[a] + hidden[b]);
-      if (best === null || score < best.score - 1e-9) best = { pair: [corners[a], corners[b]], score };
+      if (best === null || score < best.score - ROUNDING) best = { pair: [corners[a], corners[b]], score };
     }
   }
   return best === null ? null : best.pair;
@@ -228,7 +226,7 @@ function isBlocked(from: PlanPoint, to: PlanPoint, obstacles: readonly (readonly
 /** Whether a hole's edge would come nearer to a wall than footings keep off. @param hole Its diameter. [m] */
 function isTight(plan: Plan, at: PlanPoint, hole: number): boolean {
   const face = hole === 0 ? undefined : nearestFace(plan, at, FOOTING_CLEARANCE + hole / 2);
-  return face !== undefined && face.gap - hole / 2 < FOOTING_CLEARANCE - 1e-9;
+  return face !== undefined && face.gap - hole / 2 < FOOTING_CLEARANCE - ROUNDING;
 }
 
 /** @param hole Its diameter, 0 where none is dug. [m] */
@@ -241,14 +239,14 @@ function notesAt(plan: Plan, at: PlanPoint, hole: number, units: Units): string[
   const gap = formatTape(face.gap, units);
   const clear = formatTape(FOOTING_CLEARANCE, units);
   const edge = face.gap - hole / 2;
-  if (face.gap < HAND_BREADTH - 1e-9) notes.push(`only ${gap} from ${face.name}: leave a hand's breadth`);
+  if (face.gap < HAND_BREADTH - ROUNDING) notes.push(`only ${gap} from ${face.name}: leave a hand's breadth`);
   if (isTight(plan, at, hole)) {
     const where = edge <= 0 ? 'would reach under' : `would come within ${formatTape(edge, units)} of`;
     notes.push(
       `${gap} from ${face.name}: its hole, ${formatDug(hole, units)} across, ${where} it, nearer than ${clear}. ` +
         `Ask its owner first; move the frame, or hold this post by weights`,
     );
-  } else if (hole === 0 && face.gap >= HAND_BREADTH - 1e-9)
+  } else if (hole === 0 && face.gap >= HAND_BREADTH - ROUNDING)
     notes.push(
       `${gap} from ${face.name}: too near for a hole, whose edge keeps ${clear} off. In soil move the frame, or ` +
         `hold this post by weights`,

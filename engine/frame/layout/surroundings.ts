@@ -3,7 +3,7 @@
  * stand.
  */
 import { potOf } from '../../plan/defaults.ts';
-import { distance, distanceToPath, openRing, pathsCross, pointInRing, closedRing } from '../../plan/geometry/shapes.ts';
+import { distance, distanceToShape, pointInRing, lineRound } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
 import type { Building, Feature, Hedge, Plan, PlanPoint, Wall } from '../../plan/types.ts';
 import { shownName } from '../../plan/words/shown-name.ts';
@@ -84,16 +84,9 @@ function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
 }
 
 function gapTo(feature: Upright, footprint: readonly PlanPoint[]): number {
-  const path = feature.kind === 'building' ? closedRing(openRing(feature.outline)) : feature.path;
-  const half = feature.kind === 'building' ? 0 : feature.thickness / 2;
-  if (feature.kind === 'building' && footprint.some((point) => pointInRing(point, feature.outline))) return 0;
-  let least = Infinity;
-  const ring = footprint.length > 2 ? closedRing(footprint) : footprint;
-  for (const point of footprint) least = Math.min(least, distanceToPath(point, path));
-  for (const point of path)
-    least = Math.min(least, footprint.length > 2 && pointInRing(point, footprint) ? 0 : distanceToPath(point, ring));
-  if (pathsCross(ring, path)) least = 0;
-  return Math.max(0, least - half);
+  if (feature.kind !== 'building') return Math.max(0, distanceToShape(footprint, feature.path) - feature.thickness / 2);
+  const isIn = footprint.some((point) => pointInRing(point, feature.outline));
+  return isIn ? 0 : distanceToShape(footprint, lineRound(feature.outline));
 }
 
 /** A tree or shrub of which the crown fills half of the roof's width close under it. */

@@ -1,4 +1,5 @@
 /** The cloth on the shopping list, and what it is tied and sewn with. */
+import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatCut, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -19,7 +20,7 @@ export function clothLines(plan: Plan, cloth: ClothPlan, model: FrameModel, unit
   const clips = rolls.reduce((sum, piece) => sum + piece.ties, 0);
   const rods = model.cloths
     .filter(({ kind }) => kind === 'drop')
-    .reduce((sum, { opening }) => sum + Math.ceil(opening[0] / HEM_ROD - 1e-9), 0);
+    .reduce((sum, { opening }) => sum + countUp(opening[0] / HEM_ROD), 0);
   return [
     ...oncePerName(cloth.pieces.map((piece, index) => clothLine(plan, piece, `cloth-${index + 1}`, units))),
     ...goodsLines(plan, 'ties', ties),
@@ -54,7 +55,7 @@ function panelLine(plan: Plan, piece: ClothPiece, id: string, units: Units): Cos
 
 function rollLine(plan: Plan, piece: ClothPiece, id: string, units: Units): CostItem {
   const step = rollStep(plan);
-  const length = Math.ceil(piece.rollLength / step - 1e-9) * step;
+  const length = countUp(piece.rollLength / step) * step;
   const row = stockCloth(plan).find(
     ({ width, length: sold, price }) => width === piece.rollWidth && price !== undefined && sold !== piece.rollWidth,
   );

@@ -1,4 +1,5 @@
 /** The cloth: how large it hangs, how it is cut and sewn from what is sold, and how it is tied. */
+import { countUp, ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { StockCloth } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { tallestPost } from '../layout/model.ts';
@@ -34,7 +35,7 @@ export const FLEECE_REACH = 2;
 
 /** Tie points along the sides of a closed edge, corners shared: Σ ⌈side/spacing⌉. */
 export function tiePoints(sides: readonly number[], spacing: number): number {
-  return sides.reduce((sum, side) => sum + Math.ceil(side / spacing - 1e-9), 0);
+  return sides.reduce((sum, side) => sum + countUp(side / spacing), 0);
 }
 
 /** Ties along one side, the last of it not counted: as many in every bay, so that one sits at each post. */
@@ -44,7 +45,7 @@ function tiesAlong(side: number, bays: number): number {
 
 /** Strips of a roll that make up a width: ⌈(W + 2·hem − lap)/(roll − lap)⌉. [m] */
 export function stripsOf(width: number, roll: number, hem: number, lap: number): number {
-  return Math.max(1, Math.ceil((width + 2 * hem - lap) / (roll - lap) - 1e-9));
+  return Math.max(1, countUp((width + 2 * hem - lap) / (roll - lap)));
 }
 
 /** Of a square metre of frost cloth; `null` where no price is known. */
@@ -152,7 +153,7 @@ function fromRoll(
   };
   const best = widths
     .flatMap((roll) => [way(roll, along, across, true), way(roll, across, along, false)])
-    .reduce((a, b) => (b.strips < a.strips || (b.strips === a.strips && b.area < a.area - 1e-9) ? b : a));
+    .reduce((a, b) => (b.strips < a.strips || (b.strips === a.strips && b.area < a.area - ROUNDING) ? b : a));
   const cut: readonly [number, number] = [along + 2 * HEM, across + 2 * HEM];
   return {
     cut,

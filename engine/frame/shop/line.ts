@@ -1,4 +1,5 @@
 /** One line of the shopping list: what the frame takes, what is bought for it, and what that comes to. */
+import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { Price } from './prices.ts';
 import type { Bought, CostItem, CostLine } from './types.ts';
 
@@ -24,7 +25,7 @@ export function line(named: Named, count: number, price: Price, bought: Bought):
 
 /** Bought in whole packs; what is over is told as spare. */
 export function packedLine(named: Named, need: number, price: Price, bought: Bought): CostItem {
-  const packs = Math.ceil(need / PACK - 1e-9);
+  const packs = countUp(need / PACK);
   return priced(named, need, packs * PACK, PACK, price, bought);
 }
 

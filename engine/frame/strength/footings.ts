@@ -1,4 +1,5 @@
 /** Holes and the concrete that fills them. */
+import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { FrameBrief, FrameModel, FramePost } from '../layout/model.ts';
 import type { AnchorPlan, GroundKind, Hole } from './types.ts';
 
@@ -67,7 +68,7 @@ export function holeFor(model: FrameModel, least: { diameter: number; depth: num
 
 /** Bags that fill a volume. @param volume [m³]  @param bag Of dry mix in one. [kg] */
 export function bagsFor(volume: number, bag: number): number {
-  return Math.ceil((volume * OVERDUG * CONCRETE * DRY_SHARE) / bag - 1e-9);
+  return countUp((volume * OVERDUG * CONCRETE * DRY_SHARE) / bag);
 }
 
 function tallestOf({ posts }: FrameModel): number {
@@ -75,5 +76,5 @@ function tallestOf({ posts }: FrameModel): number {
 }
 
 function roundUp(metres: number): number {
-  return Math.round(Math.ceil(metres / STEP - 1e-9) * STEP * 100) / 100;
+  return Math.round(countUp(metres / STEP) * STEP * 100) / 100;
 }

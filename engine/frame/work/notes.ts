@@ -2,7 +2,7 @@
 import { riseOf } from '../../plan/defaults.ts';
 import { footprintOf } from '../../plan/geometry/cloth-shapes.ts';
 import { openRing, pointInRing, distanceToEdge } from '../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
+import type { Cloth, Plan, PlanPoint, StockTube } from '../../plan/types.ts';
 import { formatLength, formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { shownName } from '../../plan/words/shown-name.ts';
@@ -37,7 +37,7 @@ import {
 const WALL_REACH = 0.3;
 
 export function notesOf(
-  thing: Canopy | Screen,
+  thing: Cloth,
   plan: Plan,
   made: Design,
   placed: SettingOut,
@@ -83,7 +83,7 @@ function weightNotes({ anchors: { kind, ground, posts, count } }: Design): strin
 }
 
 /** Where a roof a little smaller one way would do with a bay less. */
-function shrinkNotes(thing: Canopy | Screen, { maxBay }: FrameBrief, units: Units): string[] {
+function shrinkNotes(thing: Cloth, { maxBay }: FrameBrief, units: Units): string[] {
   if (thing.kind !== 'canopy') return [];
   const sides = [
     ['length', Math.hypot(thing.length, riseOf(thing))],
@@ -122,7 +122,7 @@ function tightHoleNotes(posts: readonly PostPlace[]): string[] {
 }
 
 /** A back edge on a wall wants one close to it that is tall enough, and that may hold it. */
-function wallNotes(thing: Canopy | Screen, plan: Plan, units: Units): string[] {
+function wallNotes(thing: Cloth, plan: Plan, units: Units): string[] {
   if (thing.kind !== 'canopy' || thing.onWall !== true) return [];
   const [, left, right] = footprintOf(thing);
   const [wall] = neighboursOf(plan, [left, right], WALL_REACH).filter(({ kind }) => kind !== 'hedge');
@@ -144,7 +144,7 @@ function wallNotes(thing: Canopy | Screen, plan: Plan, units: Units): string[] {
  * A building, wall or hedge that is taller than the rails and stands inside the frame; with rails on the ground any of
  * them.
  */
-function runsThrough(thing: Canopy | Screen, plan: Plan, model: FrameModel, brief: FrameBrief): string[] {
+function runsThrough(thing: Cloth, plan: Plan, model: FrameModel, brief: FrameBrief): string[] {
   const lowest = Math.min(
     ...model.posts.map(({ height }) => height),
     ...model.cloths.flatMap(({ corners }) => corners.map(([, , z]) => z)),
@@ -159,7 +159,7 @@ function runsThrough(thing: Canopy | Screen, plan: Plan, model: FrameModel, brie
 }
 
 /** A roof that hangs from a wall may come up to it. */
-function groundUnder(thing: Canopy | Screen): readonly PlanPoint[] {
+function groundUnder(thing: Cloth): readonly PlanPoint[] {
   const ring = footprintOf(thing);
   if (thing.kind !== 'canopy' || thing.onWall !== true) return ring;
   const share = Math.min(0.5, WALL_REACH / thing.length);

@@ -1,3 +1,4 @@
+import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { CutPlan } from '../cuts/types.ts';
 /**
  * How many hands a frame takes and for how long: this project's own estimate, measured by nobody. Minutes of one person
@@ -103,7 +104,7 @@ function peopleFor(model: FrameModel, massPerMetre: number): number {
   const rails = model.tubes
     .filter(({ kind }) => kind === 'top rail')
     .reduce((total, { length }) => total + length * massPerMetre, 0);
-  return Math.min(MOST_PEOPLE, Math.max(2, Math.ceil(rails / 2 / LIFT - 1e-9)));
+  return Math.min(MOST_PEOPLE, Math.max(2, countUp(rails / 2 / LIFT)));
 }
 
 function sum(parts: readonly { readonly hours: HourRange }[], end: keyof HourRange): number {
@@ -112,5 +113,5 @@ function sum(parts: readonly { readonly hours: HourRange }[], end: keyof HourRan
 
 /** Up to the half hour, from twenty on to the hour. */
 function halfHours(hours: number): number {
-  return hours > 20 ? Math.ceil(hours) : Math.ceil(hours * 2 - 1e-9) / 2;
+  return hours > 20 ? Math.ceil(hours) : countUp(hours * 2) / 2;
 }

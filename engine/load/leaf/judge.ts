@@ -1,10 +1,10 @@
 /** What the heat of one day does to a leaf at one point: the only loop over samples that judges. */
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { LeafDay } from './leaf-day.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** A leaf must be at its limit this long on end to count. [h] */
 const LASTS = 0.5;
-const ROUNDING = 1e-9;
 
 /** Below this share a leaf is as good as shaded. */
 export const SHADED_SHARE = 0.1;

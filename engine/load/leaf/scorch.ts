@@ -1,4 +1,5 @@
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
@@ -29,7 +30,7 @@ export interface Scorch {
 }
 
 /** A verdict that less than 2 K would change is a close call. [K] */
-const CLOSE = 2 - 1e-9;
+const CLOSE = 2 - ROUNDING;
 
 /** A point of the yard on a heat day, as `scorchAt` needs it. */
 export interface LitPoint {

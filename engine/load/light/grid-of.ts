@@ -3,6 +3,7 @@ import { cellCount } from '../../plan/file/limits.ts';
 import { boundsOf, openRing, pointInRing, strictlyInRing } from '../../plan/geometry/shapes.ts';
 import { pathStripes } from '../../plan/geometry/stripes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
+import { countUp, ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 
 /** Used where nobody says otherwise. [m] */
@@ -10,8 +11,6 @@ export const GRID_DEFAULTS = { cell: 0.25, height: 0.5 } as const;
 /** Work that nobody need wait for: cells, each as often as things throw shade, eight things to one. */
 const USUAL_WORK = 60_000;
 const THINGS_TO_ONE = 8;
-/** A cell's centre this close to an edge counts as on it. [m] */
-const EDGE = 1e-9;
 
 /** The grid over a plan's boundary: its lower-left corner is the smallest x and y of the boundary's points. */
 export function gridOf(plan: Plan, { cell, height }: { readonly cell: number; readonly height: number }): GridSpec {
@@ -77,7 +76,7 @@ export function maskOf(plan: Plan, grid: GridSpec): Uint8Array {
   const mask = new Uint8Array(grid.columns * grid.rows);
   const boundary = openRing(plan.site.boundary);
   for (let index = 0; index < mask.length; index++) {
-    if (!pointInRing(cellCenter(grid, index), boundary, EDGE)) mask[index] = 1;
+    if (!pointInRing(cellCenter(grid, index), boundary, ROUNDING)) mask[index] = 1;
   }
   for (const { ring } of footprintsAbove(plan, grid.height)) maskRing(mask, grid, ring);
   return mask;
@@ -95,7 +94,7 @@ function footprintsAbove(plan: Plan, height: number): { readonly id: string; rea
 
 /** Whether a point lies in a footprint and not on its edge. */
 export function strictlyInside(point: PlanPoint, ring: readonly PlanPoint[]): boolean {
-  return strictlyInRing(point, ring, EDGE);
+  return strictlyInRing(point, ring, ROUNDING);
 }
 
 function maskRing(mask: Uint8Array, grid: GridSpec, ring: readonly PlanPoint[]): void {
@@ -114,5 +113,5 @@ function maskRing(mask: Uint8Array, grid: GridSpec, ring: readonly PlanPoint[]):
 
 /** Cells to cover a length; a length a hair over a whole number of cells takes no more. */
 function cellsAlong(length: number, cell: number): number {
-  return Math.max(1, Math.ceil(length / cell - 1e-9));
+  return Math.max(1, countUp(length / cell));
 }

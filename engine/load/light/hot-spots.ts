@@ -1,6 +1,7 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { radiansOf, degreesOf } from '../../plan/geometry/angles.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
+import { countUp } from '../../plan/numbers/tolerances.ts';
 import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import { formatArea, formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -26,7 +27,7 @@ const HALF_HOURS_PER_DAY = 50; // a day may have 25 h
 
 /** Cells of grade 4 or 5 joined by edges, at least 0.25 m², the one with the most hot load over its area first. */
 export function hotSpotsOf(yard: Yard, grid: GridSpec, cells: Cells, units: Units): HotSpot[] {
-  const leastCells = Math.ceil(LEAST_AREA / grid.cell ** 2 - 1e-9);
+  const leastCells = countUp(LEAST_AREA / grid.cell ** 2);
   return hotAreas(grid, cells)
     .filter((area) => area.length >= leastCells)
     .map((area) => describe(yard, grid, cells, area, units))

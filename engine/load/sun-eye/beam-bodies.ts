@@ -1,6 +1,7 @@
 import { hullOf } from '../../plan/geometry/hull.ts';
 import { pointInRing } from '../../plan/geometry/shapes.ts';
 import { cross, dot, plus, type SpacePoint } from '../../plan/geometry/vectors.ts';
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import { clothCosine, slantShare } from '../../scene/cloth-sheet.ts';
 import type { Crown, Solid } from '../../scene/solids.ts';
@@ -129,7 +130,7 @@ function onLevel(ring: readonly PlanPoint[], height: number, frame: BeamFrame, s
 function inCloth({ corner, u, v }: Extract<Solid, { kind: 'cloth' }>, frame: BeamFrame, seen: Seen): Stretch[] {
   const n = cross(u, v);
   const facing = dot(n, frame.sun);
-  if (Math.abs(facing) < 1e-9) return [];
+  if (Math.abs(facing) < ROUNDING) return [];
   const start = pointOn(frame, seen, 0);
   const depth = dot(n, [corner[0] - start[0], corner[1] - start[1], corner[2] - start[2]]) / facing;
   const met = pointOn(frame, seen, depth);

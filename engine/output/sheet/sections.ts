@@ -1,12 +1,13 @@
-/**
- * What the build sheet says, section by section, in the order in which somebody works through it: once, for text and
- * for paper.
- */
 import { formatAbout, formatMark, formatTape, formatThin } from '../../frame/layout/lengths.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
 import type { BuildSheet } from '../../frame/types.ts';
+/**
+ * What the build sheet says, section by section, in the order in which somebody works through it: once, for text and
+ * for paper.
+ */
+import { MASS_PER_UNIT, METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
 import { formatCut, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { checklist, list, section, sentence, type SheetSection, table } from './part.ts';
@@ -204,6 +205,7 @@ function placeOf({ where, between }: ClothPiece): string {
 
 /** @param perMetre [kg/m] */
 function massPerLength(perMetre: number, units: Units): string {
-  const [value, unit] = units === 'metric' ? [perMetre, 'kg a metre'] : [perMetre * (0.3048 / 0.45359237), 'lb a foot'];
+  const [value, unit] =
+    units === 'metric' ? [perMetre, 'kg a metre'] : [perMetre * (METRES_PER_FOOT / MASS_PER_UNIT.lb), 'lb a foot'];
   return `${value.toFixed(value < 10 ? 2 : 0)} ${unit}`;
 }

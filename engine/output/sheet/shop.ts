@@ -1,8 +1,9 @@
-/** Of the build sheet: what to buy, borrow and cut. */
 import { jointWords } from '../../frame/layout/fittings.ts';
 import { formatSlight } from '../../frame/layout/lengths.ts';
 import { packWords } from '../../frame/shop/line.ts';
 import type { BuildSheet } from '../../frame/types.ts';
+/** Of the build sheet: what to buy, borrow and cut. */
+import { AREA_PER_UNIT } from '../../plan/units/per-unit.ts';
 import { formatArea, formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { list, section, sentence, type SheetSection, table } from './part.ts';
@@ -91,7 +92,7 @@ function money(amount: number, sheet: BuildSheet): string {
 
 /** @param price Of a square metre. */
 function pricePerArea(price: number, units: Units): string {
-  return units === 'metric' ? `${price.toFixed(2)} a m²` : `${(price * 0.3048 ** 2).toFixed(3)} a ft²`;
+  return units === 'metric' ? `${price.toFixed(2)} a m²` : `${(price * AREA_PER_UNIT['ft²']).toFixed(3)} a ft²`;
 }
 
 function plural(word: string, count: number): string {

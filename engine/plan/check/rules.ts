@@ -3,6 +3,7 @@ import { monthWord, monthsOfSeason } from '../dates/dates.ts';
 import { bottomOf, potOf, riseOf } from '../defaults.ts';
 import { cleanPath, distance } from '../geometry/shapes.ts';
 import { toMillimetre } from '../numbers/rounding.ts';
+import { ROUNDING } from '../numbers/tolerances.ts';
 import { FEATURE, LEAST_BUILT } from '../schema/feature.ts';
 import type { Json, Keys } from '../schema/form.ts';
 import type { SoundKeys } from '../schema/held.ts';
@@ -108,7 +109,7 @@ function dropsAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell, subject: s
     const { side, depth } = drop;
     const edge = side === 'front' ? front : side === 'back' ? back : Math.min(front, back);
     const lower = front !== back && (side === 'left' || side === 'right') ? ' at its lower end' : '';
-    if (depth > edge + 1e-9)
+    if (depth > edge + ROUNDING)
       tell(
         ['drops', index, 'depth'],
         `the drop is ${depth} m deep, but its edge is only ${toMillimetre(edge)} m high${lower}.`,

@@ -1,5 +1,6 @@
-import type { Plan, PlanPoint } from '../types.ts';
 /** Edits of the corners of a path, an outline, or the boundary. Indices count the points as they stand in the file. */
+import { closedRing } from '../geometry/shapes.ts';
+import type { Plan, PlanPoint } from '../types.ts';
 import { mapFeature } from './edit-feature.ts';
 
 /** Whose corners: a thing's by its id, or the site's boundary. */
@@ -29,7 +30,7 @@ export function deleteCorner(plan: Plan, whose: CornersOf, index: number): Plan 
     const at = closed && index === points.length - 1 ? 0 : index;
     if (corners[at] === undefined || corners.length <= least) return points;
     const rest = corners.toSpliced(at, 1);
-    return closed ? [...rest, rest[0]] : rest;
+    return closed ? closedRing(rest) : rest;
   });
 }
 

@@ -1,3 +1,4 @@
+import { countUp } from '../numbers/tolerances.ts';
 /** How far a plan may go. Beyond these a file is refused with a sentence, so that no file can stall the program. */
 export const LIMITS = {
   /** Plan coordinates, either sign. [m] */
@@ -31,5 +32,5 @@ export const LIMITS = {
 
 /** How many cells a grid over a box has. @param cell [m] */
 export function cellCount(width: number, height: number, cell: number): number {
-  return Math.max(0, Math.ceil(width / cell - 1e-9)) * Math.max(0, Math.ceil(height / cell - 1e-9));
+  return Math.max(0, countUp(width / cell)) * Math.max(0, countUp(height / cell));
 }

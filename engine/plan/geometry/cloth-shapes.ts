@@ -1,4 +1,5 @@
 import { riseOf, turnOf } from '../defaults.ts';
+import { ROUNDING } from '../numbers/tolerances.ts';
 /** Where cloth hangs: the corners, edges and ground of roofs and screens. */
 import type { Canopy, Cloth, DropSide, PlanPoint } from '../types.ts';
 import { cleanPath, distance, turned } from './shapes.ts';
@@ -47,7 +48,7 @@ export function canopyEdge(canopy: Canopy, side: DropSide): [SpacePoint, SpacePo
 
 /** Height of a canopy's cloth over a point of the plan, `null` where the roof does not cover it. [m] */
 export function canopyHeightOver(canopy: Canopy, point: PlanPoint): number | null {
-  if (2 * distance(point, canopy.center) > Math.hypot(canopy.width, canopy.length) + 1e-9) return null;
+  if (2 * distance(point, canopy.center) > Math.hypot(canopy.width, canopy.length) + ROUNDING) return null;
   const [x, y] = turned(point, canopy.center, -turnOf(canopy));
   const right = x - canopy.center[0];
   const forward = y - canopy.center[1];

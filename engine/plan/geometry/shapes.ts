@@ -2,6 +2,7 @@
  * Plane geometry of a plan, in metres, x right, y up. Rings are lists of corners; a function that needs an open,
  * counter-clockwise ring says so and `openRing` makes one.
  */
+import { ROUNDING } from '../numbers/tolerances.ts';
 import type { PlanPoint } from '../types.ts';
 import { DEGREE } from './angles.ts';
 
@@ -101,6 +102,11 @@ export function closedRing(ring: readonly PlanPoint[]): PlanPoint[] {
   return [...ring, ring[0]];
 }
 
+/** The line round an outline, which need not be clean or closed. */
+export function lineRound(outline: readonly PlanPoint[]): PlanPoint[] {
+  return closedRing(openRing(outline));
+}
+
 /** Length of a path along its segments. Ours: Turf's is on a globe. [m] */
 export function pathLength(path: readonly PlanPoint[]): number {
   let length = 0;
@@ -189,7 +195,7 @@ export function pathsCross(a: readonly PlanPoint[], b: readonly PlanPoint[]): bo
 export function onOneLine(ring: readonly PlanPoint[]): boolean {
   const [a, ...rest] = openRing(ring);
   const far = rest.reduce((best, point) => (distance(a, point) > distance(a, best) ? point : best), a);
-  return rest.every((point) => Math.abs(sideOf(a, far, point)) <= 1e-9 * distance(a, far));
+  return rest.every((point) => Math.abs(sideOf(a, far, point)) <= ROUNDING * distance(a, far));
 }
 
 /** A point turned clockwise about a centre. @param turn [°] */
@@ -203,11 +209,7 @@ export function turned(point: PlanPoint, center: PlanPoint, turn: number): PlanP
 
 /** Distance of a point from a ring's area, 0 inside. [m] */
 export function distanceToRing(point: PlanPoint, ring: readonly PlanPoint[]): number {
-  if (pointInRing(point, ring)) return 0;
-  let least = Infinity;
-  for (let k = 0; k < ring.length; k++)
-    least = Math.min(least, distanceToSegment(point, ring[k], ring[(k + 1) % ring.length]));
-  return least;
+  return pointInRing(point, ring) ? 0 : distanceToEdge(point, ring);
 }
 
 /** Distance between a shape (a ring, or the two ends of a line) and a path; 0 where they cross. [m] */

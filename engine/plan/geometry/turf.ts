@@ -6,7 +6,7 @@
 import { polygon } from '@turf/helpers';
 import { kinks } from '@turf/kinks';
 import type { PlanPoint } from '../types.ts';
-import { openRing, sideOf } from './shapes.ts';
+import { openRing, sideOf, closedRing } from './shapes.ts';
 
 /**
  * Where an outline meets itself, `null` if it is simple: edges that cross or touch, corners visited twice, an edge that
@@ -15,7 +15,7 @@ import { openRing, sideOf } from './shapes.ts';
  */
 export function selfMeeting(outline: readonly PlanPoint[]): PlanPoint | null {
   const ring = openRing(outline);
-  const [first] = kinks(polygon([[...ring, ring[0]].map(([x, y]) => [x, y])])).features;
+  const [first] = kinks(polygon([closedRing(ring).map(([x, y]) => [x, y])])).features;
   if (first !== undefined) return [first.geometry.coordinates[0], first.geometry.coordinates[1]];
   // Ours: Turf passes over edges that lie on one line.
   return ring.find((corner, k) => runsBack(ring[(k || ring.length) - 1], corner, ring[(k + 1) % ring.length])) ?? null;

@@ -1,11 +1,11 @@
 import { elevationOf } from '../../plan/defaults.ts';
 import { DEGREE } from '../../plan/geometry/angles.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
+import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
 import type { Weather } from './weather.ts';
 
 const EARTH_RADIUS_KM = 6371;
 const KM_PER_MILE = 1.609344;
-const FEET_PER_METRE = 1 / 0.3048;
 
 /** Farther away, or this much higher or lower, a station has weather of its own. Common practice, no source. */
 const FAR_KM = 50;
@@ -27,7 +27,7 @@ export function weatherWarnings(plan: Plan, weather: Weather): Problem[] {
     );
   const higher = place.elevation - elevationOf(plan.site);
   if (Math.abs(higher) > HIGH_METRES) {
-    const by = imperial ? `${Math.round(Math.abs(higher) * FEET_PER_METRE)} ft` : `${Math.round(Math.abs(higher))} m`;
+    const by = imperial ? `${Math.round(Math.abs(higher) / METRES_PER_FOOT)} ft` : `${Math.round(Math.abs(higher))} m`;
     warnings.push(
       `The weather file was measured ${by} ${higher > 0 ? 'higher' : 'lower'} than the yard: its air is likely ` +
         `${higher > 0 ? 'cooler' : 'warmer'}.`,

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { frameDrawing } from '../../../engine/frame/layout/drawing.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
-import type { Canopy, PlanPoint, Screen } from '../../../engine/plan/types.ts';
+import type { Canopy, Cloth, PlanPoint, Screen } from '../../../engine/plan/types.ts';
 import { shownName } from '../../../engine/plan/words/shown-name.ts';
 import { roof, screen, yardWith } from './yard.ts';
 
-function messageOf(thing: Canopy | Screen): string | null {
+function messageOf(thing: Cloth): string | null {
   const result = sheetOf(yardWith([thing]), thing.id);
   return result.ok ? null : result.problems.map(({ message }) => message).join(' ');
 }

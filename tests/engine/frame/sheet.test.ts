@@ -9,7 +9,7 @@ import { riseOf, turnOf } from '../../../engine/plan/defaults.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { canopyCorners } from '../../../engine/plan/geometry/cloth-shapes.ts';
 import { distance } from '../../../engine/plan/geometry/shapes.ts';
-import type { Canopy, Screen } from '../../../engine/plan/types.ts';
+import type { Canopy, Cloth } from '../../../engine/plan/types.ts';
 import { withOptions } from '../../../engine/plan/yards/options.ts';
 import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
 
@@ -481,7 +481,7 @@ describe('the sheet', () => {
   });
 
   test('footings harden before a frame stands on them; posts in holes and rails across holes are cast round', () => {
-    const order = (thing: Canopy | Screen): string[] => built(thing).steps.map(({ id }) => id);
+    const order = (thing: Cloth): string[] => built(thing).steps.map(({ id }) => id);
     const before = (ids: string[], first: string, second: string): boolean =>
       ids.includes(first) && ids.indexOf(first) < ids.indexOf(second);
     const onFeet = order({ ...roof, frame: { soil: 'garden', anchor: 'footing' } });

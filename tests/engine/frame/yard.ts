@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { sheetOf } from '../../../engine/frame/sheet.ts';
 import type { BuildSheet } from '../../../engine/frame/types.ts';
-import type { Canopy, Feature, Plan, Screen } from '../../../engine/plan/types.ts';
+import type { Canopy, Cloth, Feature, Plan, Screen } from '../../../engine/plan/types.ts';
 
 /** A house along one side, a wall along another, room for a frame between. */
 export function yardWith(features: readonly Feature[], more: Partial<Plan> = {}): Plan {
@@ -55,7 +55,7 @@ export function yardWith(features: readonly Feature[], more: Partial<Plan> = {})
   };
 }
 
-export function built(thing: Canopy | Screen, more: Partial<Plan> = {}): BuildSheet {
+export function built(thing: Cloth, more: Partial<Plan> = {}): BuildSheet {
   const result = sheetOf(yardWith([thing], more), thing.id);
   if (!result.ok) throw new Error(result.problems.map((problem) => problem.message).join(' '));
   return result.sheet;
@@ -162,7 +162,7 @@ const anyScreen: fc.Arbitrary<Screen> = fc.record(
   { requiredKeys: ['id', 'kind', 'path', 'height', 'density', 'frame'] },
 );
 
-export const anyFrame: fc.Arbitrary<Canopy | Screen> = fc.oneof(
+export const anyFrame: fc.Arbitrary<Cloth> = fc.oneof(
   { weight: 3, arbitrary: anyCanopy },
   { weight: 1, arbitrary: anyScreen },
 );

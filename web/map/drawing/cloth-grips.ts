@@ -1,14 +1,5 @@
-import { boundsOf, canopyEdge, formatLength, riseOf, toMillimetre } from '../../../engine/index.ts';
-import type {
-  Canopy,
-  Drop,
-  DropSide,
-  Feature,
-  FeatureChanges,
-  PlanPoint,
-  Screen,
-  Units,
-} from '../../../engine/index.ts';
+import { type Cloth, boundsOf, canopyEdge, formatLength, riseOf, toMillimetre } from '../../../engine/index.ts';
+import type { Canopy, Drop, DropSide, Feature, FeatureChanges, PlanPoint, Units } from '../../../engine/index.ts';
 import { centreLine } from './outline.ts';
 import { DRAWING_GRID } from './snap.ts';
 
@@ -28,7 +19,7 @@ const HEIGHTS = { least: 0.3, most: 6 } as const;
 const SHORTEST_DROP = 0.1;
 
 /** Beside the grip that turns, in one row with it. @param off how far a grip stands off the cloth [m] */
-export function clothGrips(cloth: Canopy | Screen, off: number): readonly ClothGrip[] {
+export function clothGrips(cloth: Cloth, off: number): readonly ClothGrip[] {
   const { minX, maxX, maxY } = boundsOf(centreLine(cloth));
   const middle = (minX + maxX) / 2;
   const aside = Math.max((maxX - minX) / 2, off);
@@ -42,7 +33,7 @@ export function clothGrips(cloth: Canopy | Screen, off: number): readonly ClothG
 }
 
 /** What changes when a grip of a cloth is taken to a place. */
-export function clothBy(cloth: Canopy | Screen, grip: ClothGrip, to: PlanPoint): FeatureChanges {
+export function clothBy(cloth: Cloth, grip: ClothGrip, to: PlanPoint): FeatureChanges {
   const up = to[1] - grip.at[1];
   if (grip.part === 'height') return { height: within(onGrid(cloth.height + up), HEIGHTS.least, HEIGHTS.most) };
   if (cloth.kind === 'screen') return {};

@@ -1,16 +1,17 @@
 import {
+  type Cloth,
   bottomOf,
   boundsOf,
   dayWords,
+  distanceToEdge,
   footprintOf,
   formatCut,
   formatLength,
+  formatShare,
   openRing,
   sideDrawing,
-  distanceToEdge,
-  formatShare,
 } from '../../../engine/index.ts';
-import type { BuildSheet, Canopy, LetterPictures, Plan, Screen, SightCut } from '../../../engine/index.ts';
+import type { BuildSheet, LetterPictures, Plan, SightCut } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import { siteNow } from '../parts/typed.ts';
@@ -18,7 +19,7 @@ import { Ink } from './Parts.tsx';
 import { SightPicture } from './SightPicture.tsx';
 
 interface Props {
-  readonly thing: Canopy | Screen;
+  readonly thing: Cloth;
   readonly sheet: BuildSheet;
   readonly built: Plan;
   readonly pictures: LetterPictures;
@@ -97,7 +98,7 @@ function Signatures() {
   );
 }
 
-function sizeWords(thing: Canopy | Screen): string {
+function sizeWords(thing: Cloth): string {
   if (thing.kind === 'canopy')
     return `${formatCut(thing.length, units.value)} by ${formatCut(thing.width, units.value)}`;
   return `${formatCut(
@@ -107,12 +108,12 @@ function sizeWords(thing: Canopy | Screen): string {
 }
 
 /** When the cloth hangs, the season where nothing else is said: the frame itself stays. */
-function monthsWords({ up }: Canopy | Screen): string {
+function monthsWords({ up }: Cloth): string {
   const { from, to } = up ?? plan.value.season;
   return `${dayWords(from)} to ${dayWords(to)}; the frame stands all year`;
 }
 
-function nearestBoundary(thing: Canopy | Screen, { site }: Plan): number {
+function nearestBoundary(thing: Cloth, { site }: Plan): number {
   const ring = openRing(site.boundary);
   return Math.min(...footprintOf(thing).map((corner) => distanceToEdge(corner, ring)));
 }

@@ -1,5 +1,5 @@
-import { costOf, formatCut, stockTubes } from '../../../engine/index.ts';
-import type { Canopy, FrameChoice, Plan, Screen, Units } from '../../../engine/index.ts';
+import { type Cloth, costOf, formatCut, stockTubes } from '../../../engine/index.ts';
+import type { FrameChoice, Plan, Units } from '../../../engine/index.ts';
 
 /** A change after which the frame can be built. */
 export interface Cure {
@@ -11,7 +11,7 @@ export interface Cure {
 const BAYS = [3, 2.5, 2, 1.5, 1.2, 1] as const;
 
 /** The first shorter bay and the thinnest other tube with which the frame can be built, each tried out. */
-export function curesOf(thing: Canopy | Screen, plan: Plan, units: Units): readonly Cure[] {
+export function curesOf(thing: Cloth, plan: Plan, units: Units): readonly Cure[] {
   const works = (frame: FrameChoice): boolean => costOf({ ...thing, frame: { ...thing.frame, ...frame } }, plan).ok;
   const bay = BAYS.find((maxBay) => maxBay < (thing.frame?.maxBay ?? Infinity) && works({ maxBay }));
   const tube = stockTubes(plan)

@@ -1,3 +1,4 @@
+import { MS_PER_DAY } from '../../../engine/index.ts';
 import type { CivilDate, Hardening } from '../../../engine/index.ts';
 
 interface Props {
@@ -11,7 +12,7 @@ interface Props {
 export function HardeningDates({ hardening: { days, notes }, from, title }: Props) {
   const start = Date.parse(from);
   const date = (day: number): string =>
-    new Date(start + (day - 1) * 86_400_000).toLocaleDateString(undefined, {
+    new Date(start + (day - 1) * MS_PER_DAY).toLocaleDateString(undefined, {
       day: 'numeric',
       month: 'short',
       timeZone: 'UTC',

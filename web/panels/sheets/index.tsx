@@ -1,7 +1,7 @@
 import '../parts/boxes/asked.css';
 import './style.css';
 import { useState } from 'preact/hooks';
-import { cautionsFor } from '../../../engine/index.ts';
+import { cautionsFor, MS_PER_DAY } from '../../../engine/index.ts';
 import type { CivilDate, FieldSheet, Problem } from '../../../engine/index.ts';
 import { Fault } from '../../common/Fault.tsx';
 import { askEngine } from '../../state/ask.ts';
@@ -15,12 +15,10 @@ import { useAnswer } from '../parts/use-answer.ts';
 import { sheetAnswers, sheetDay } from './answers.ts';
 import { PaperSheet } from './PaperSheet.tsx';
 
-const DAY_MS = 86_400_000;
-
 /** A sheet to fill in with a pencil, and the form with the same numbers that takes what was written. */
 export function FieldSheetCard() {
   const today = siteNow().date;
-  const tomorrow = siteNow(new Date(Date.now() + DAY_MS)).date;
+  const tomorrow = siteNow(new Date(Date.now() + MS_PER_DAY)).date;
   const asked = { ...plan.value, site: bareSite(plan.value.site) };
   const { value: sheet, fault } = useAnswer('sheet', { plan: asked, dates: [today, tomorrow] });
 

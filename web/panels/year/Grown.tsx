@@ -1,5 +1,13 @@
-import { formatLength, nameOf, parseLength, parseNumber, isCloth, formatShare } from '../../../engine/index.ts';
-import type { Feature, FeatureOf, GrownQuestion } from '../../../engine/index.ts';
+import {
+  type Cloth,
+  formatLength,
+  formatShare,
+  isCloth,
+  nameOf,
+  parseLength,
+  parseNumber,
+} from '../../../engine/index.ts';
+import type { Feature, GrownQuestion } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { goToStage, selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -56,7 +64,7 @@ function takeLength(id: string, key: GrownQuestion['key'], text: string): string
   return change(id, `Say what grew: ${nameOf(plan.value, id)}`, { [key]: metres });
 }
 
-function takeDensity(cloth: FeatureOf<'canopy'> | FeatureOf<'screen'>, text: string): string | null {
+function takeDensity(cloth: Cloth, text: string): string | null {
   const percent = text === '' ? null : parseNumber(text.replace(/\s*%$/, ''));
   if (text !== '' && (percent === null || percent < 0 || percent > 100))
     return `"${text}" is not a share from 0 to 100 %.`;

@@ -1,5 +1,5 @@
-import { createTrial, gridOf, withOptions } from '../../../engine/index.ts';
-import type { Canopy, GridSpec, Outcome, Period, Plan, Screen, Trial, TrialScore } from '../../../engine/index.ts';
+import { type Cloth, createTrial, gridOf, withOptions } from '../../../engine/index.ts';
+import type { GridSpec, Outcome, Period, Plan, Trial, TrialScore } from '../../../engine/index.ts';
 import type { Task } from '../protocol.ts';
 import { sentNumbers } from './as-built.ts';
 import { lastOf } from './last-of.ts';
@@ -8,7 +8,7 @@ interface TrialArgs {
   /** The yard; its option holds all that is tried but the cloth. */
   readonly plan: Plan;
   readonly option: string;
-  readonly cloth: readonly (Canopy | Screen)[];
+  readonly cloth: readonly Cloth[];
   readonly period: Period;
   /** [m] */
   readonly cell: number;

@@ -5,7 +5,7 @@ import { headingOf } from '../../../plan/geometry/angles.ts';
 import { canopyCorners, canopyEdge, canopyRing } from '../../../plan/geometry/cloth-shapes.ts';
 import { cleanPath, distance } from '../../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import type { Canopy, Drop, DropSide, PlanPoint, Screen } from '../../../plan/types.ts';
+import type { Canopy, Cloth, Drop, DropSide, PlanPoint, Screen } from '../../../plan/types.ts';
 import type { ClothKind, SiteOption } from '../types.ts';
 
 /** Cloth that hangs upright over a line, from its top down to its foot. [m] */
@@ -31,11 +31,11 @@ export interface HungCloth {
   form(): string;
 }
 
-export function hungOf(cloth: Canopy | Screen): HungCloth {
+export function hungOf(cloth: Cloth): HungCloth {
   return cloth.kind === 'canopy' ? hungRoof(cloth) : hungScreen(cloth);
 }
 
-export function kindOf(cloth: Canopy | Screen): ClothKind {
+export function kindOf(cloth: Cloth): ClothKind {
   return cloth.kind === 'screen' ? 'screen' : cloth.drops?.length ? 'roof with drops' : 'roof';
 }
 

@@ -1,4 +1,5 @@
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import { answersOf } from '../answers.ts';
 import { type Candidate, scoreOf, sparedBy } from '../choose.ts';
 import type { LaidOut } from '../lay-out.ts';
@@ -18,7 +19,6 @@ export interface BetweenSteps {
 /** The best of each kind that are moved about, the answers of the lattice aside. */
 const BEST_OF_A_KIND = 1;
 const ROUNDS = 3;
-const ROUNDING = 1e-9;
 
 /**
  * Moves the most promising candidates about between the steps of the lattice, and bends screens round a corner. What
@@ -86,15 +86,10 @@ function moverOf(laidOut: LaidOut): Mover {
   const isAny = (asked: unknown) => asked === undefined || asked === 'any';
   const freedom = { height: isAny(request.heights), form: isAny(request.sizes) };
   const heights = { canopy: lattice.roof.heights, screen: lattice.screen.tops };
-  const inLimits = ({ kind, height }: Canopy | Screen) =>
+  const inLimits = ({ kind, height }: Cloth) =>
     height >= Math.min(...heights[kind]) - ROUNDING && height <= Math.min(cap, Math.max(...heights[kind])) + ROUNDING;
   let tried = 0;
-  const piece = (
-    cloth: Canopy | Screen,
-    others: readonly (Canopy | Screen)[],
-    most: number,
-    moves: readonly Move[],
-  ): Canopy | Screen => {
+  const piece = (cloth: Cloth, others: readonly Cloth[], most: number, moves: readonly Move[]): Cloth => {
     const cautioned = judges.isCautioned(cloth);
     const result = refined(cloth, moves, {
       spared: (one) => spared([...others, one]),

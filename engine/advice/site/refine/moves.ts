@@ -2,7 +2,7 @@ import { bottomOf, turnOf } from '../../../plan/defaults.ts';
 import { headingOf } from '../../../plan/geometry/angles.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
 import { toCentimetre } from '../../../plan/numbers/rounding.ts';
-import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
+import type { Canopy, Cloth, PlanPoint, Screen } from '../../../plan/types.ts';
 
 /** What may change of a cloth besides its place and turn. */
 export interface Freedom {
@@ -16,7 +16,7 @@ export interface Freedom {
 export interface Move {
   readonly steps: readonly number[];
   /** @returns `null` where the cloth cannot change so */
-  apply(cloth: Canopy | Screen, by: number): Canopy | Screen | null;
+  apply(cloth: Cloth, by: number): Canopy | Screen | null;
 }
 
 /** Steps end where a hand with a tape cannot tell them any more. [m], [°] */
@@ -29,13 +29,11 @@ const ROUNDING = 1e-6;
 const LEAST_SIDE = 0.75;
 
 /** What hangs from a wall stays on it: it slides along, hangs lower, or changes its proportions. */
-export function movesOf(cloth: Canopy | Screen, { height, form }: Freedom): Move[] {
+export function movesOf(cloth: Cloth, { height, form }: Freedom): Move[] {
   if (cloth.kind === 'canopy' && cloth.onWall === true)
     return [
       { steps: PLACE_STEPS, apply: (one, by) => shifted(one, by, 0) },
-      ...(height
-        ? [{ steps: HEIGHT_STEPS, apply: (one: Canopy | Screen, by: number) => raised(one, -Math.abs(by)) }]
-        : []),
+      ...(height ? [{ steps: HEIGHT_STEPS, apply: (one: Cloth, by: number) => raised(one, -Math.abs(by)) }] : []),
       ...(form ? [{ steps: FORM_STEPS, apply: deeper }] : []),
     ];
   return [
@@ -49,7 +47,7 @@ export function movesOf(cloth: Canopy | Screen, { height, form }: Freedom): Move
 }
 
 /** The cloth somewhere else, along its own right and front. */
-function shifted(cloth: Canopy | Screen, right: number, front: number): Canopy | Screen {
+function shifted(cloth: Cloth, right: number, front: number): Cloth {
   const [x, y] = turned([right, front], [0, 0], cloth.kind === 'canopy' ? turnOf(cloth) : bearingOf(cloth));
   // All ends go the same way, so that no length changes.
   const [dx, dy] = [toCentimetre(x), toCentimetre(y)];
@@ -59,7 +57,7 @@ function shifted(cloth: Canopy | Screen, right: number, front: number): Canopy |
     : { ...cloth, path: cloth.path.map(there) };
 }
 
-function turnedBy(cloth: Canopy | Screen, degrees: number): Canopy | Screen {
+function turnedBy(cloth: Cloth, degrees: number): Cloth {
   if (cloth.kind === 'canopy') return { ...cloth, turn: (turnOf(cloth) + degrees + 360) % 360 };
   const middle = middleOf(cloth.path);
   return {
@@ -69,14 +67,14 @@ function turnedBy(cloth: Canopy | Screen, degrees: number): Canopy | Screen {
 }
 
 /** Higher or lower with all that hangs from it; a screen's cloth keeps its width. */
-function raised(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
+function raised(cloth: Cloth, by: number): Canopy | Screen | null {
   const height = toCentimetre(cloth.height + by);
   if (cloth.kind === 'canopy') return { ...cloth, height };
   return by < 0 && height - bottomOf(cloth) >= LEAST_SIDE ? { ...cloth, height } : null;
 }
 
 /** Longer, and as much less wide or high that it takes no more cloth. */
-function longer(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
+function longer(cloth: Cloth, by: number): Canopy | Screen | null {
   if (cloth.kind === 'canopy') {
     const length = toCentimetre(cloth.length + by);
     const width = downToHand((cloth.length * cloth.width) / length);
@@ -97,7 +95,7 @@ function longer(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
 }
 
 /** Farther out from the wall, and as much less wide; its back stays where it is. */
-function deeper(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
+function deeper(cloth: Cloth, by: number): Canopy | Screen | null {
   const next = longer(cloth, by);
   if (cloth.kind !== 'canopy' || next === null || next.kind !== 'canopy') return null;
   const [x, y] = turned([0, (next.length - cloth.length) / 2], [0, 0], turnOf(cloth));
@@ -105,7 +103,7 @@ function deeper(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
 }
 
 /** Of a screen with a corner: one leg longer, the other as much shorter. */
-function bentFurther(cloth: Canopy | Screen, by: number): Screen | null {
+function bentFurther(cloth: Cloth, by: number): Screen | null {
   if (cloth.kind !== 'screen') return null;
   const path = cleanPath(cloth.path);
   if (path.length !== 3) return null;

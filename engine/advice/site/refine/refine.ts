@@ -1,18 +1,18 @@
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import type { Move } from './moves.ts';
 
 /** What a cloth that is moved about is asked. */
 export interface RefineJudge {
   /** What it spares; and no less than that, sooner told. [K·h/day] */
-  spared(cloth: Canopy | Screen): number;
-  sparedAtMost(cloth: Canopy | Screen): number;
+  spared(cloth: Cloth): number;
+  sparedAtMost(cloth: Cloth): number;
   /** Whether it may stand there, by all rules. Asked before `spared` where it is quick, after it where it is dear. */
-  mayStand(cloth: Canopy | Screen): boolean;
-  mayWin(cloth: Canopy | Screen): boolean;
+  mayStand(cloth: Cloth): boolean;
+  mayWin(cloth: Cloth): boolean;
 }
 
 export interface Refined {
-  readonly cloth: Canopy | Screen;
+  readonly cloth: Cloth;
   /** [K·h/day] */
   readonly spared: number;
   /** Places tried between the steps of the lattice. */
@@ -28,7 +28,7 @@ const MOST_TRIES = 140;
  * Moves a cloth about in ever smaller steps as long as that spares more: the best near by, which nobody proves. It
  * never ends worse than it began.
  */
-export function refined(start: Canopy | Screen, moves: readonly Move[], judge: RefineJudge): Refined {
+export function refined(start: Cloth, moves: readonly Move[], judge: RefineJudge): Refined {
   let cloth = start;
   let spared = judge.spared(start);
   let tried = 0;

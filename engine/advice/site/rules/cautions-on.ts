@@ -1,12 +1,11 @@
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../frame/work/cautions.ts';
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import type { ClothCaution } from '../types.ts';
 import { HEADROOM } from './yard-rules.ts';
 
-const ROUNDING = 1e-9;
-
 /** What our own cautions have against cloth. */
-export function cautionsOn(cloth: Canopy | Screen): ClothCaution[] {
+export function cautionsOn(cloth: Cloth): ClothCaution[] {
   if (cloth.kind === 'screen') return cloth.height > ENGINEER_HEIGHT ? ['tall'] : [];
   const area = cloth.length * cloth.width;
   return [

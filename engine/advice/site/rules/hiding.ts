@@ -1,4 +1,4 @@
-import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
+import type { Cloth, Plan, PlanPoint } from '../../../plan/types.ts';
 import { hiddenHeightAt, sightLinesOf } from '../../sight/hidden-height.ts';
 import { type EyeReach, eyeReaches, seenBy } from '../../sight/hidden-heights.ts';
 import { createUnseen, isSeenLittle, type SeenFrom, seenOver } from '../../sight/seen.ts';
@@ -20,11 +20,11 @@ export interface Hiding {
    * @param least, most heights below and above these are not told apart [m]
    */
   heightAt(at: PlanPoint, least?: number, most?: number): number;
-  isHidden(cloth: Canopy | Screen): boolean;
+  isHidden(cloth: Cloth): boolean;
   /** Whether each of them sees little of it. */
-  isGlimpsed(cloth: Canopy | Screen): boolean;
+  isGlimpsed(cloth: Cloth): boolean;
   /** What each of them sees of it. */
-  seenFrom(cloth: Canopy | Screen): SeenFrom[];
+  seenFrom(cloth: Cloth): SeenFrom[];
 }
 
 /**
@@ -37,7 +37,7 @@ export function hidingOf(plan: Plan, hideFrom?: readonly string[], little = fals
   const bound = seenBy(plan, from);
   const sight = sightLinesOf(bound);
   const isUnseen = createUnseen(sight);
-  const isGlimpsed = (cloth: Canopy | Screen) => isSeenLittle(sight, cloth, LITTLE_OF_LINE, LITTLE_SHOWS);
+  const isGlimpsed = (cloth: Cloth) => isSeenLittle(sight, cloth, LITTLE_OF_LINE, LITTLE_SHOWS);
   return {
     from,
     little,

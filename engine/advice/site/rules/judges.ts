@@ -1,4 +1,4 @@
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import { clothArea } from '../../compare/cost.ts';
 import type { Judges } from '../search/contest.ts';
 import type { SiteRule } from '../types.ts';
@@ -19,8 +19,8 @@ interface Held {
 }
 
 export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges {
-  const areMade = (cloth: readonly (Canopy | Screen)[]): boolean => cloth.every((one) => prices.fit(one) !== null);
-  const isTooDear = (cloth: readonly (Canopy | Screen)[]): boolean =>
+  const areMade = (cloth: readonly Cloth[]): boolean => cloth.every((one) => prices.fit(one) !== null);
+  const isTooDear = (cloth: readonly Cloth[]): boolean =>
     budget !== undefined && cloth.reduce((sum, one) => sum + (prices.fit(one)?.cost ?? 0), 0) > budget;
   return {
     objectionsToPlace: (cloth) => rules.objectionsToPlace(cloth),
@@ -49,6 +49,6 @@ export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges
 }
 
 /** What cloth costs to rank it by: money, or its area where no price is known. */
-function moneyOf(cloth: Canopy | Screen, fitted: ReturnType<Prices['fit']>): number {
+function moneyOf(cloth: Cloth, fitted: ReturnType<Prices['fit']>): number {
   return fitted === null ? Infinity : (fitted.cost ?? clothArea(cloth));
 }

@@ -7,14 +7,13 @@ import { plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Yard } from '../../../load/yard.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { OwnCrown, ClothSheet } from '../../../scene/solids.ts';
 import { bedSample } from '../bed-sample.ts';
 import type { Progress } from '../progress.ts';
 import { densestFor } from './suits.ts';
-
-const ROUNDING = 1e-9;
 
 /** A plant that is short of light loses no more of it than this share: less than anyone could measure. */
 const LOSES_NOTHING = 0.01;
@@ -30,12 +29,12 @@ export interface LightGuard {
    * 'light': a plant that has enough would not with this cloth, or one that is short loses more. 'density': the cloth
    * is denser than suits a plant whose light it takes.
    */
-  objections(cloth: readonly (Canopy | Screen)[]): readonly LightRule[];
+  objections(cloth: readonly Cloth[]): readonly LightRule[];
   /** One of them, sooner told; `null`: there are none. */
-  brokenFirst(cloth: readonly (Canopy | Screen)[]): LightRule | null;
+  brokenFirst(cloth: readonly Cloth[]): LightRule | null;
   readonly plants: readonly Guarded[];
   /** Ids of all plants for which it is too dark with this cloth. */
-  dark(cloth: readonly (Canopy | Screen)[]): ReadonlySet<string>;
+  dark(cloth: readonly Cloth[]): ReadonlySet<string>;
 }
 
 /** A plant and all that brings light to it. */

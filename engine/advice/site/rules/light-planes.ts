@@ -1,11 +1,9 @@
 import type { Fan, PointRays } from '../../../cast/points/point-rays.ts';
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
 import { slantPower } from '../../../scene/cloth-sheet.ts';
 import { hidesOf, sumOver, sumUp } from '../search/plane-sums.ts';
 import { alongU, alongV, type TurnedLattice } from '../search/turned-lattice.ts';
 import { type Guarded, type LightGuard, type LightRule, mayTake } from './light-left.ts';
-
-/** Sums are in another order than those of `objections`. */
-const ROUNDING = 1e-9;
 
 /** What roofs of one height and density take of the plants' light, as sums over the ground that they cover. */
 export interface LightPlane {

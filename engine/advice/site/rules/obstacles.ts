@@ -9,8 +9,10 @@ import {
   distanceToRing,
   distanceToShape,
   meets,
+  closedRing,
 } from '../../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../../plan/geometry/trunk.ts';
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
 import type {
   Bed,
   Building,
@@ -31,7 +33,6 @@ const CLEARANCE = 0.3;
 const ROOT_GAP = 0.3;
 /** From a plant's crown to cloth that hangs beside it. Our choice. [m] */
 const LEAF_GAP = 0.05;
-export const ROUNDING = 1e-9;
 
 /** A thing of the yard as cloth and posts must keep clear of it. */
 export interface Obstacle {
@@ -181,7 +182,7 @@ export function keepsClear(
     return gap > 0 ? apart >= gap - ROUNDING : apart > 0;
   }
   if (meets(shape, points)) return false;
-  return gap === 0 || distanceToShape(shape, [...points, points[0]]) >= gap - ROUNDING;
+  return gap === 0 || distanceToShape(shape, closedRing(points)) >= gap - ROUNDING;
 }
 
 /** Whether a point keeps clear of an obstacle. */

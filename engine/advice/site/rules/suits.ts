@@ -1,3 +1,4 @@
+import { countUp } from '../../../plan/numbers/tolerances.ts';
 import type { PlantRow } from '../../../plan/types.ts';
 
 /** The thinnest cloth sold, and the steps in which it is: common practice, no source. Shares of the light it blocks. */
@@ -21,6 +22,6 @@ export function densitiesFor(rows: readonly PlantRow[]): number[] {
 
 /** Densities in which cloth is sold below one, the thinnest first. */
 export function thinnerThan(density: number): number[] {
-  const count = Math.max(0, Math.ceil((density - THINNEST) / STEP - 1e-9));
+  const count = Math.max(0, countUp((density - THINNEST) / STEP));
   return Array.from({ length: count }, (_, k) => Math.round((THINNEST + k * STEP) * 100) / 100);
 }

@@ -1,10 +1,19 @@
 import { briefOf } from '../../../frame/layout/brief.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
-import { boundsOf, openRing, pathsCross, pointInRing, distanceToShape, meets } from '../../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
+import {
+  boundsOf,
+  openRing,
+  pathsCross,
+  pointInRing,
+  distanceToShape,
+  meets,
+  closedRing,
+} from '../../../plan/geometry/shapes.ts';
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
+import type { Cloth, Plan, PlanPoint } from '../../../plan/types.ts';
 import { type HungCloth, hungOf, type Upright } from '../kinds/hung.ts';
 import type { SiteRule } from '../types.ts';
-import { keepsClear, obstaclesOf, pointKeepsClear, ROUNDING } from './obstacles.ts';
+import { keepsClear, obstaclesOf, pointKeepsClear } from './obstacles.ts';
 import { waysOf } from './ways.ts';
 
 /** Under cloth over ground that people walk through. [m] */
@@ -20,11 +29,11 @@ type Objection = 'ground' | readonly SiteRule[];
 
 export interface YardRules {
   /** Objections to cloth by its place and height. */
-  objections(cloth: Canopy | Screen): Objection;
+  objections(cloth: Cloth): Objection;
   /** The same, its posts left out: sooner told. */
-  objectionsToPlace(cloth: Canopy | Screen): Objection;
+  objectionsToPlace(cloth: Cloth): Objection;
   /** Whether all posts of its frame can stand. */
-  postsStand(cloth: Canopy | Screen): boolean;
+  postsStand(cloth: Cloth): boolean;
   /** Whether a point is on the property. */
   isIn(point: PlanPoint): boolean;
   /** Whether a post may stand at a point. */
@@ -42,18 +51,18 @@ export interface YardRules {
 export function yardRules(
   plan: Plan,
   maxHeight = Infinity,
-  maxBayOf: (cloth: Canopy | Screen) => number = bayReader(plan),
+  maxBayOf: (cloth: Cloth) => number = bayReader(plan),
 ): YardRules {
   const boundary = openRing(plan.site.boundary);
-  const fence = [...boundary, boundary[0]];
+  const fence = closedRing(boundary);
   const ground = groundOf(plan, boundary);
   const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, maxHeight);
   const setback = plan.site.rules?.setback ?? 0;
   const kept = plan.features.flatMap((feature) =>
     feature.kind === 'keepout' && feature.blocks.includes('canopy') ? [openRing(feature.outline)] : [],
   );
-  const postsStand = (cloth: Canopy | Screen) => hungOf(cloth).posts(maxBayOf(cloth)).every(ground.postFits);
-  const objectionsToPlace = (cloth: Canopy | Screen): Objection => {
+  const postsStand = (cloth: Cloth) => hungOf(cloth).posts(maxBayOf(cloth)).every(ground.postFits);
+  const objectionsToPlace = (cloth: Cloth): Objection => {
     const shapes = shapesOf(cloth);
     const onProperty = shapes.every((shape) => shape.every(ground.isIn) && !pathsCross(outlineOf(shape), fence));
     if (!onProperty || !clothFits(ground, hungOf(cloth), cloth.height)) return 'ground';
@@ -131,7 +140,7 @@ function clothFits(ground: Ground, hung: HungCloth, height: number): boolean {
 }
 
 /** The longest bay that the shop's tube allows a frame, worked out once a kind. [m] */
-function bayReader(plan: Plan): (cloth: Canopy | Screen) => number {
+function bayReader(plan: Plan): (cloth: Cloth) => number {
   const known = new Map<string, number>();
   return (cloth) => {
     let bay = known.get(cloth.kind);
@@ -144,11 +153,11 @@ function bayReader(plan: Plan): (cloth: Canopy | Screen) => number {
 }
 
 /** The ground under cloth: a ring, or a line for each leg of a screen. */
-function shapesOf(cloth: Canopy | Screen): PlanPoint[][] {
+function shapesOf(cloth: Cloth): PlanPoint[][] {
   const shape = footprintOf(cloth);
   return cloth.kind === 'canopy' ? [shape] : shape.slice(1).map((end, k) => [shape[k], end]);
 }
 
 function outlineOf(shape: readonly PlanPoint[]): readonly PlanPoint[] {
-  return shape.length > 2 ? [...shape, shape[0]] : shape;
+  return shape.length > 2 ? closedRing(shape) : shape;
 }

@@ -1,5 +1,5 @@
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import { bareHarm, bareHarmOf } from '../search/bare-harm.ts';
 import { harmOfFruit } from '../search/fruit-hours.ts';
@@ -19,7 +19,7 @@ export function sparedAtMost(
   targets: Targets,
   pairs: HarmPairs,
   shades: ShadeAnswers,
-): (cloth: readonly (Canopy | Screen)[]) => number {
+): (cloth: readonly Cloth[]) => number {
   const raysOf = skyRaysOf(targets);
   const skies = pairs.views.map(({ point, sky }) => raysOf(targets.points[point].at, sky));
   const bareTerms = new Float64Array(pairs.count * TERMS_A_PAIR);

@@ -2,7 +2,7 @@ import { lasts } from '../../../load/leaf/judge.ts';
 import { stretchOf } from '../../../load/verdict/clock.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import { distanceToRing } from '../../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
+import type { Canopy, Cloth, Plan } from '../../../plan/types.ts';
 import { formatStretch } from '../../../plan/units/clock.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
 import { compassWord } from '../../../plan/words/compass-word.ts';
@@ -25,7 +25,7 @@ export function lowSunOn(
   targets: Targets,
   leaves: LeafTables,
   plant: number,
-  cloth: readonly (Canopy | Screen)[],
+  cloth: readonly Cloth[],
 ): LowSun | null {
   const sheets = cloth.flatMap(clothSheets);
   const heat = targets.heats.reduce(

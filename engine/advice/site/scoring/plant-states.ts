@@ -16,7 +16,7 @@ import { type PlantPoints, plantPoints } from '../../../load/verdict/plant-point
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { nineAt, type Yard } from '../../../load/yard.ts';
 import { worthOf } from '../../../plan/defaults.ts';
-import type { Canopy, Plan, PlantRow, Screen } from '../../../plan/types.ts';
+import type { Cloth, Plan, PlantRow } from '../../../plan/types.ts';
 import { buildScene, clothSheets } from '../../../scene/build.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
@@ -37,7 +37,7 @@ export interface Standings {
    * @param cloth that hangs all year
    * @param tell hears the share of the plants that is done
    */
-  under(cloth: readonly (Canopy | Screen)[], tell?: (done: number) => void): PlantStanding[];
+  under(cloth: readonly Cloth[], tell?: (done: number) => void): PlantStanding[];
 }
 
 /** @param yard laid out for the season @returns or why a heat day cannot be made */
@@ -129,7 +129,7 @@ function scorchedOn(
 }
 
 /** The yard with cloth in it. Cloth that hangs all year changes neither the samples nor which days are alike. */
-function yardUnder(yard: Yard, walls: WallsRound, cloth: readonly (Canopy | Screen)[]): Yard {
+function yardUnder(yard: Yard, walls: WallsRound, cloth: readonly Cloth[]): Yard {
   if (cloth.length === 0) return yard;
   const plan = { ...yard.plan, features: [...yard.plan.features, ...cloth] };
   const scene = buildScene(plan);

@@ -1,3 +1,4 @@
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
 import { firstFrom } from '../../../scene/bearings.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 import { bareHarm } from '../search/bare-harm.ts';
@@ -13,10 +14,6 @@ import {
 } from '../search/harm-pairs.ts';
 import type { Gains, Response } from '../search/responses.ts';
 import type { TurnedRays } from '../search/turned-rays.ts';
-
-const EDGE = 1e-9;
-/** Bounds are sums in another order than scores. */
-const ROUNDING = 1e-9;
 
 /** What the bound of a place was added up from, so that it can be told how far the place falls short of it. */
 export interface BoundParts {
@@ -93,9 +90,9 @@ function skyTaken(
   const z = rays.pointZ[view];
   const right = round ? -Math.PI : Math.atan2(rightV, rightU);
   const left = round ? Math.PI : Math.atan2(leftV, leftU);
-  const end = firstFrom(fan.bearing, (left < right ? left + 2 * Math.PI : left) + EDGE);
+  const end = firstFrom(fan.bearing, (left < right ? left + 2 * Math.PI : left) + ROUNDING);
   let taken = 0;
-  for (let k = firstFrom(fan.bearing, right - EDGE); k < end; k++) {
+  for (let k = firstFrom(fan.bearing, right - ROUNDING); k < end; k++) {
     const brings = sky[fan.ray[k]];
     if (brings === 0) continue;
     const crossed = crossing(roof, curtains, u, v, z, fan.u[k], fan.v[k], fan.z[k]);
@@ -120,7 +117,7 @@ function meetPairs(
   for (let p = firstOf[view]; p < firstOf[view + 1]; p++) {
     const du = rays.du[p];
     const dv = rays.dv[p];
-    const passesBy = !round && (rightU * dv - rightV * du < -EDGE || du * leftV - dv * leftU < -EDGE);
+    const passesBy = !round && (rightU * dv - rightV * du < -ROUNDING || du * leftV - dv * leftU < -ROUNDING);
     met[p] = passesBy ? 0 : crossing(roof, curtains, u, v, z, du, dv, rays.dz[p]);
     if (met[p] !== 0) isMet = true;
   }
@@ -261,7 +258,7 @@ function overhead(pairs: HarmPairs, view: number): number {
 }
 
 function isWithin(value: number, low: number, high: number): boolean {
-  return value >= low - EDGE && value <= high + EDGE;
+  return value >= low - ROUNDING && value <= high + ROUNDING;
 }
 
 function meetsRoof(
@@ -304,7 +301,7 @@ function meetsUpright(
   aside: number,
   dz: number,
 ): boolean {
-  if (Math.abs(go) < EDGE) return false;
+  if (Math.abs(go) < ROUNDING) return false;
   const reach = (line - start) / go;
   if (reach <= TOUCH) return false;
   const height = z + reach * dz;

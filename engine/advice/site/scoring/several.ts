@@ -1,11 +1,11 @@
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import { meets } from '../../../plan/geometry/shapes.ts';
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import type { Scored } from '../search/contest.ts';
 
 /** Cloth that is put up together. */
 export interface Group {
-  readonly cloth: readonly (Canopy | Screen)[];
+  readonly cloth: readonly Cloth[];
   /** All at once. [K·h/day] */
   readonly spared: number;
   /** As `Scored.cost`. */
@@ -88,7 +88,7 @@ function chosenFrom(list: readonly Scored[], count: number): Scored[][] {
   );
 }
 
-function collide(a: Canopy | Screen, b: Canopy | Screen): boolean {
+function collide(a: Cloth, b: Cloth): boolean {
   const [one, other] = [footprintOf(a), footprintOf(b)];
   return other.length > 2 ? meets(one, other) : meets(other, one.length > 2 ? one : [...one, ...one]);
 }

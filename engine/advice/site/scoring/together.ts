@@ -4,14 +4,14 @@ import { fanOf, PointRays } from '../../../cast/points/point-rays.ts';
 import { skyPasses } from '../../../cast/sky.ts';
 import { underSky } from '../../../load/leaf/surroundings.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { HarmPairs } from '../search/harm-pairs.ts';
 import type { Targets } from '../search/targets.ts';
 import type { LeafTables } from './leaf-tables.ts';
 
 /** What any cloth spares together, on the search's points, walls shining as they do today: by plant. [K·h/day] */
-export type TogetherScore = (cloth: readonly (Canopy | Screen)[]) => Float64Array;
+export type TogetherScore = (cloth: readonly Cloth[]) => Float64Array;
 
 /** Lays the harmful pairs out for cloth of every kind and number, hung at once. */
 export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTables): TogetherScore {

@@ -19,7 +19,7 @@ import { milderBy, verdictOf } from '../../../load/verdict/verdict.ts';
 import { yardOf } from '../../../load/yard.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
+import type { Cloth, Plan } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
 import type { Period } from '../../../sun/samples.ts';
@@ -63,7 +63,7 @@ export interface Trial {
    * What the cloth does, hung all at once in place of that of the call before. Cloth with an `up` counts in the plants'
    * numbers as if it hung.
    */
-  score(cloth: readonly (Canopy | Screen)[]): TrialScore;
+  score(cloth: readonly Cloth[]): TrialScore;
 }
 
 /**
@@ -85,7 +85,7 @@ export function createTrial(plan: Plan, period: Period, grid: GridSpec, weather?
   const caster = createTrialCaster(yard.scene, grid, yard.passes, [yard.weights.channels.hotLoad]);
   const mask = maskOf(plan, grid);
   const { samples } = yard;
-  const hangsOf = ({ up }: Canopy | Screen): Uint8Array | undefined =>
+  const hangsOf = ({ up }: Cloth): Uint8Array | undefined =>
     up && Uint8Array.from(samples.dayOf, (day) => (inYearlySpan(up, samples.days[day].monthDay) ? 1 : 0));
   return {
     ok: true,

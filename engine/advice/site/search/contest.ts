@@ -1,9 +1,10 @@
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import type { ClothKind, SiteRule } from '../types.ts';
 
 /** A piece of cloth, what it spares on the search's points [K·h/day], and what it costs. */
 export interface Scored {
-  readonly cloth: Canopy | Screen;
+  readonly cloth: Cloth;
   readonly kind: ClothKind;
   readonly spared: number;
   /** Money in the plan's currency, or m² of cloth where no price is known. */
@@ -25,34 +26,32 @@ export interface Judges {
    * Quickly told: 'ground' where it cannot hang, else the rules it breaks by its place and height, who sees it left
    * out.
    */
-  objectionsToPlace(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
+  objectionsToPlace(cloth: Cloth): 'ground' | readonly SiteRule[];
   /** Whether all posts of its frame can stand; dear where nobody asked yet about its form. */
-  postsStand(cloth: Canopy | Screen): boolean;
-  isHidden(cloth: Canopy | Screen): boolean;
+  postsStand(cloth: Cloth): boolean;
+  isHidden(cloth: Cloth): boolean;
   /** Whether what is seen of it is little. */
-  isGlimpsed(cloth: Canopy | Screen): boolean;
+  isGlimpsed(cloth: Cloth): boolean;
   /** All of these; 'hidden' stands for 'glimpsed' too. */
-  objections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
+  objections(cloth: Cloth): 'ground' | readonly SiteRule[];
   /** Rules that are dear to ask about: light left, budget, of cloth hung together. Asked only of what would win. */
-  lateObjections(cloth: readonly (Canopy | Screen)[]): 'ground' | readonly SiteRule[];
+  lateObjections(cloth: readonly Cloth[]): 'ground' | readonly SiteRule[];
   /** One of them, sooner told; `null`: there are none. */
-  keptFromBy(cloth: readonly (Canopy | Screen)[]): 'ground' | SiteRule | null;
+  keptFromBy(cloth: readonly Cloth[]): 'ground' | SiteRule | null;
   /** What it costs where it stands, as `Scored.cost`; Infinity: it cannot be built. */
-  cost(cloth: Canopy | Screen): number;
+  cost(cloth: Cloth): number;
   /** The same at the place of its form where it is cheapest. */
-  leastCost(cloth: Canopy | Screen): number;
-  isCautioned(cloth: Canopy | Screen): boolean;
+  leastCost(cloth: Cloth): number;
+  isCautioned(cloth: Cloth): boolean;
 }
 
 /** What a rule costs is told to this: what spares less more without it is not looked for. Our choice. */
 const WORTH_A_PRICE = 1.02;
-/** Bounds are sums in another order than scores. */
-const ROUNDING = 1e-9;
 
 /** All cloth of one form for one lane; what has the same form costs the same wherever the wind is as kind. */
 interface Family {
   readonly lane: number;
-  readonly sample: () => Canopy | Screen;
+  readonly sample: () => Cloth;
   /** `null`: nobody asked yet. */
   cost: number | null;
   cautioned: boolean;
@@ -102,7 +101,7 @@ export class Contest {
    * The family of a form in the first lane; those of the other lanes follow it.
    * @param key the same for all that has this form @param sample one of them
    */
-  familyOf(key: string, sample: () => Canopy | Screen): number {
+  familyOf(key: string, sample: () => Cloth): number {
     let first = this.firstOf.get(key);
     if (first !== undefined) return first;
     first = this.families.length;
@@ -150,7 +149,7 @@ export class Contest {
   enter(
     family: number,
     kind: ClothKind,
-    cloth: Canopy | Screen,
+    cloth: Cloth,
     place: Place,
     bound: number,
     score: (enough: number) => number,
@@ -182,7 +181,7 @@ export class Contest {
   }
 
   /** What tells about the place quickly, and how much is seen of what is seen. */
-  private earlyObjections(cloth: Canopy | Screen, place: Place, bound: number): 'ground' | readonly SiteRule[] {
+  private earlyObjections(cloth: Cloth, place: Place, bound: number): 'ground' | readonly SiteRule[] {
     const isSeen = place === 'hidden' || (place !== 'free' && !this.judges.isHidden(cloth));
     const seen = isSeen ? [this.seenHow(cloth, bound)] : [];
     // What is seen and cannot matter so is not asked about the ground, which is dearer.
@@ -191,7 +190,7 @@ export class Contest {
     return early === 'ground' ? early : [...early, ...seen];
   }
 
-  private seenHow(cloth: Canopy | Screen, bound: number): 'glimpsed' | 'hidden' {
+  private seenHow(cloth: Cloth, bound: number): 'glimpsed' | 'hidden' {
     return this.beatsWithout('glimpsed', bound) && this.judges.isGlimpsed(cloth) ? 'glimpsed' : 'hidden';
   }
 
@@ -199,7 +198,7 @@ export class Contest {
    * The rules that cloth breaks which spares so much, all of them where it matters; `null`: it keeps every rule.
    * @param early of `earlyObjections`
    */
-  private brokenBy(cloth: Canopy | Screen, early: readonly SiteRule[], spared: number): readonly SiteRule[] | null {
+  private brokenBy(cloth: Cloth, early: readonly SiteRule[], spared: number): readonly SiteRule[] | null {
     if (!this.judges.postsStand(cloth)) return [];
     const seen = this.judges.isHidden(cloth) ? [] : [this.seenHow(cloth, spared)];
     const broken = [...early.filter((rule) => rule !== 'hidden' && rule !== 'glimpsed'), ...seen];

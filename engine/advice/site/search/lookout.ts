@@ -1,4 +1,4 @@
-import type { Canopy, Screen } from '../../../plan/types.ts';
+import type { Cloth } from '../../../plan/types.ts';
 import type { ClothKind } from '../types.ts';
 import type { Contest, Place } from './contest.ts';
 import { mayMatter } from './place-for.ts';
@@ -11,7 +11,7 @@ const LOOKS_A_WORD = 50;
 /** What a look needs to know about places of one kind of cloth. */
 export interface Sort<Where> {
   readonly kind: ClothKind;
-  clothAt(where: Where): Canopy | Screen;
+  clothAt(where: Where): Cloth;
   /** Whether the plants may keep their light, or it would be the best if they need not; absent: it is not asked. */
   leavesLight?(where: Where, bound: number): boolean;
   /** On the search's points; of what spares no more than `enough` some value of at most that. [K·h/day] */

@@ -1,3 +1,4 @@
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
 import type { HarmPairs } from './harm-pairs.ts';
 import type { Gains } from './responses.ts';
 import type { TurnedLattice } from './turned-lattice.ts';
@@ -207,7 +208,7 @@ function strewOver(
   aside: number,
   dz: number,
 ): void {
-  if (Math.abs(go) < 1e-9) return;
+  if (Math.abs(go) < ROUNDING) return;
   const depth = breaks.length;
   const top = breaks[depth - 1];
   const forward = go > 0 ? 1 : -1;

@@ -1,5 +1,6 @@
 import { radiansOf } from '../../../plan/geometry/angles.ts';
 import { boundsOf } from '../../../plan/geometry/shapes.ts';
+import { countUp } from '../../../plan/numbers/tolerances.ts';
 import type { PlanPoint } from '../../../plan/types.ts';
 
 /**
@@ -24,8 +25,8 @@ export function turnedLattice(boundary: readonly PlanPoint[], turn: number, step
   const sin = Math.sin(radiansOf(turn));
   const cos = Math.cos(radiansOf(turn));
   const { minX, minY, maxX, maxY } = boundsOf(boundary.map(([x, y]) => [x * cos - y * sin, x * sin + y * cos]));
-  const halfColumns = Math.ceil((maxX - minX) / 2 / step - 1e-9);
-  const halfRows = Math.ceil((maxY - minY) / 2 / step - 1e-9);
+  const halfColumns = countUp((maxX - minX) / 2 / step);
+  const halfRows = countUp((maxY - minY) / 2 / step);
   return {
     turn,
     step,

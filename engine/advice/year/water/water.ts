@@ -5,6 +5,7 @@ import { dayOfMonth } from '../../../plan/dates/dates.ts';
 import { elevationOf, potOf } from '../../../plan/defaults.ts';
 /** How much water each plant, bed and pot uses in a day, in the open, without cloth and as it stands. */
 import { area, openRing } from '../../../plan/geometry/shapes.ts';
+import { countUp } from '../../../plan/numbers/tolerances.ts';
 import type { Plan, Plant } from '../../../plan/types.ts';
 import { withoutCloth } from '../../../plan/yards/without-cloth.ts';
 import { shelterOf } from '../../../scene/shelter.ts';
@@ -169,7 +170,7 @@ function groundOf(feature: PlantFeature): number {
 function potWater(feature: PlantFeature, litres: number): PlantWater['pot'] {
   if (feature.kind !== 'plant' || feature.container !== true) return null;
   const usable = usableWater(feature);
-  return { usable, timesADay: Math.max(1, Math.ceil(litres / usable - 1e-9)) };
+  return { usable, timesADay: Math.max(1, countUp(litres / usable)) };
 }
 
 /** What a straight-sided pot holds to drink. [L] */

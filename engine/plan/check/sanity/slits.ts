@@ -1,6 +1,7 @@
 import { LIMITS } from '../../file/limits.ts';
-import { boundsOf, distance, distanceToSegment, isClosed, openRing, closedRing } from '../../geometry/shapes.ts';
+import { boundsOf, distance, distanceToSegment, isClosed, lineRound } from '../../geometry/shapes.ts';
 import type { Bounds } from '../../geometry/shapes.ts';
+import { ROUNDING } from '../../numbers/tolerances.ts';
 import { quote } from '../../schema/say.ts';
 import type { Building, Feature, PlanPoint, Problem, Wall } from '../../types.ts';
 
@@ -46,7 +47,7 @@ export function slits(features: readonly Feature[]): Problem[] {
 }
 
 function bodyOf(solid: Wall | Building): Body {
-  const line = solid.kind === 'building' ? closedRing(openRing(solid.outline)) : solid.path;
+  const line = solid.kind === 'building' ? lineRound(solid.outline) : solid.path;
   return { solid, line, bounds: boundsOf(line) };
 }
 
@@ -63,7 +64,7 @@ function gapTo(end: PlanPoint, solid: Wall | Building, line: readonly PlanPoint[
     const away = distanceToSegment(end, line[i - 1], line[i]);
     const toEnds = Math.min(distance(end, line[i - 1]), distance(end, line[i]));
     // Beyond a wall's end its thickness does not count: ends are cut square.
-    least = Math.min(least, away < toEnds - 1e-9 ? Math.max(0, away - half) : away);
+    least = Math.min(least, away < toEnds - ROUNDING ? Math.max(0, away - half) : away);
   }
   return least;
 }

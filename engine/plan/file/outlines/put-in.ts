@@ -1,6 +1,6 @@
 /** Outlines out of a drawing, put into a plan as walls, buildings or beds. */
 import { addFeature, freshId } from '../../edit/edit-feature.ts';
-import { boundsOf, distance } from '../../geometry/shapes.ts';
+import { boundsOf, closedRing, distance } from '../../geometry/shapes.ts';
 import { toMillimetre } from '../../numbers/rounding.ts';
 import type { Feature, Plan, PlanPoint, Problem } from '../../types.ts';
 import { parsePlan } from '../parse.ts';
@@ -91,7 +91,7 @@ function featureOf(plan: Plan, { name, points, closed }: Outline, kind: OutlineK
   const how = { by: 'guess' } as const;
   switch (kind) {
     case 'wall': {
-      const path = closed ? [...points, points[0]] : points;
+      const path = closed ? closedRing(points) : points;
       return { id, kind, ...called, path, height: GUESS.wall, thickness: GUESS.thickness, how: { height: how } };
     }
     case 'building':

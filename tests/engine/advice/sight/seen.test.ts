@@ -6,7 +6,7 @@ import { createUnseen, seenFrom, topEdge } from '../../../../engine/advice/sight
 import { seenWords } from '../../../../engine/advice/sight/words.ts';
 import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import type { Canopy, Eye, Feature, Plan, Screen } from '../../../../engine/plan/types.ts';
+import type { Canopy, Cloth, Eye, Feature, Plan, Screen } from '../../../../engine/plan/types.ts';
 import { randomFrom } from '../../cast/random-plans.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 
@@ -106,7 +106,7 @@ function seenYard(random: () => number): Plan {
   ]);
 }
 
-function someCloth(random: () => number): Canopy | Screen {
+function someCloth(random: () => number): Cloth {
   const within = (low: number, high: number) => low + random() * (high - low);
   const [x, y, height] = [within(1, 10), within(1, 7), within(1.2, 2.8)];
   return random() < 0.5

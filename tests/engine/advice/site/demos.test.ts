@@ -12,13 +12,14 @@ import { gridOf } from '../../../../engine/load/light/grid-of.ts';
 import { loadOf } from '../../../../engine/load/load-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { footprintOf } from '../../../../engine/plan/geometry/cloth-shapes.ts';
-import type { Canopy, Plan, Screen } from '../../../../engine/plan/types.ts';
+import { isCloth } from '../../../../engine/plan/kinds.ts';
+import type { Canopy, Cloth, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 import { mostOf } from './small-plans.ts';
 
-function clothOf(plan: Plan, option: string): (Canopy | Screen)[] {
+function clothOf(plan: Plan, option: string): Cloth[] {
   const adds = plan.options?.find(({ id }) => id === option)?.adds ?? [];
-  return adds.filter((feature): feature is Canopy | Screen => feature.kind === 'canopy' || feature.kind === 'screen');
+  return adds.filter(isCloth);
 }
 
 describe('the courtyard', () => {

@@ -8,24 +8,24 @@ import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts
 import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
 import { turnedLattice } from '../../../../engine/advice/site/search/turned-lattice.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
-import type { Canopy, DropSide, Plan, Screen } from '../../../../engine/plan/types.ts';
+import type { Cloth, DropSide, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 
 /** Every piece of cloth of a request's lattice that the rules allow, light and money aside. */
-export function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
+export function everyCloth(plan: Plan, request: SiteRequest): Cloth[] {
   const rules = yardRules(plan, request.maxHeight);
   const hiding = hidingOf(plan, request.hideFrom);
   return everyPlace(plan, request).filter((cloth) => rules.objections(cloth).length === 0 && hiding.isHidden(cloth));
 }
 
 /** Every piece of a request's lattice that can stand on its ground, whatever the rules say. */
-export function everyPlace(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
+export function everyPlace(plan: Plan, request: SiteRequest): Cloth[] {
   const {
     lattice,
     request: { densities = [] },
   } = valueOf(askedOf(plan, request));
   const rules = yardRules(plan);
-  const all: (Canopy | Screen)[] = [];
+  const all: Cloth[] = [];
   const sides: DropSide[] = ['front', 'back', 'left', 'right'];
   const sets = sides.flatMap((a, k) => [[a], ...sides.slice(k + 1).map((b) => [a, b])]);
   for (const turn of lattice.turns) {
@@ -71,11 +71,11 @@ export function everyPlace(plan: Plan, request: SiteRequest): (Canopy | Screen)[
  * What each piece spares, ray by ray over the yard's points: no table, no bound.
  * @param suits whether a plant that a piece is too dense for counts for nothing
  */
-export function scorerOf(plan: Plan, suits = false): (cloth: Canopy | Screen) => number {
+export function scorerOf(plan: Plan, suits = false): (cloth: Cloth) => number {
   const targets = valueOf(targetsOf(plan));
   const leaves = leafTables(targets);
   const score = togetherScore(targets, harmPairsOf(targets, leaves, 0.98), leaves);
-  const counts = (plant: number, { density }: Canopy | Screen) =>
+  const counts = (plant: number, { density }: Cloth) =>
     !suits || density <= (targets.plants[plant].row.cloth?.[1] ?? 100) / 100 + 1e-9;
   return (cloth) => score([cloth]).reduce((sum, each, plant) => sum + (counts(plant, cloth) ? each : 0), 0);
 }

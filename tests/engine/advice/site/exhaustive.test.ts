@@ -4,7 +4,7 @@ import { searchYard } from '../../../../engine/advice/site/search-yard.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
-import type { Canopy, Plan, PlantRow, Screen } from '../../../../engine/plan/types.ts';
+import type { Cloth, Plan, PlantRow } from '../../../../engine/plan/types.ts';
 import { LONG } from '../../../long.ts';
 import { randomFrom } from '../../cast/random-plans.ts';
 import { valueOf } from '../../load/yard-plan.ts';
@@ -18,7 +18,7 @@ const FRUITING_YARDS = LONG ? 30 : 6;
 const RULED_YARDS = LONG ? 200 : 30;
 
 /** What cloth spares by casting the yard anew with it. */
-function sparedExactly(plan: Plan, cloth: Canopy | Screen): number {
+function sparedExactly(plan: Plan, cloth: Cloth): number {
   const harm = (yard: Plan) => valueOf(harmOf(yard)).reduce((sum, plant) => sum + plant.worth * plant.harm, 0);
   return harm(plan) - harm({ ...plan, features: [...plan.features, cloth] });
 }
@@ -184,7 +184,7 @@ describe(`under budget, height, hidden, setback, keepout, light and density rule
       const byEffect = everyPlace(plan, { ...request, densities })
         .map((cloth) => ({ cloth, spared: score(cloth) }))
         .sort((a, b) => b.spared - a.spared);
-      const broken = (cloth: Canopy | Screen) => RULES.find((rule) => !rules[rule](cloth));
+      const broken = (cloth: Cloth) => RULES.find((rule) => !rules[rule](cloth));
       const plain = byEffect.find(({ cloth, spared }) => {
         const rule = spared > 1e-9 ? broken(cloth) : undefined;
         if (rule) bound.set(rule, (bound.get(rule) ?? 0) + 1);

@@ -5,7 +5,7 @@ import { yardOf } from '../../../../engine/load/yard.ts';
 import { turnOf } from '../../../../engine/plan/defaults.ts';
 import { canopyCorners } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 import type { SpacePoint } from '../../../../engine/plan/geometry/vectors.ts';
-import type { Canopy, Eye, Plan, PlanPoint, Plant, Screen } from '../../../../engine/plan/types.ts';
+import type { Cloth, Eye, Plan, PlanPoint, Plant } from '../../../../engine/plan/types.ts';
 import { clothSheets } from '../../../../engine/scene/build.ts';
 import { clothCosine, clothMeets, slantShare } from '../../../../engine/scene/cloth-sheet.ts';
 import { planDirection } from '../../../../engine/scene/direction.ts';
@@ -18,12 +18,12 @@ import { valueOf } from '../../load/yard-plan.ts';
  */
 export interface PlainRules {
   /** Of cloth and of what the person allows. [m] */
-  isLowEnough(cloth: Canopy | Screen): boolean;
-  keepsSetback(cloth: Canopy | Screen): boolean;
-  keepsOut(cloth: Canopy | Screen): boolean;
-  isHidden(cloth: Canopy | Screen): boolean;
-  isPaid(cloth: Canopy | Screen): boolean;
-  leavesLight(cloth: Canopy | Screen): boolean;
+  isLowEnough(cloth: Cloth): boolean;
+  keepsSetback(cloth: Cloth): boolean;
+  keepsOut(cloth: Cloth): boolean;
+  isHidden(cloth: Cloth): boolean;
+  isPaid(cloth: Cloth): boolean;
+  leavesLight(cloth: Cloth): boolean;
 }
 
 export interface Asked {
@@ -105,7 +105,7 @@ function topLight(plan: Plan, plant: Plant) {
 }
 
 /** Points round a roof's edge or along a screen's top, at most 0.25 m apart. */
-function edge(cloth: Canopy | Screen): SpacePoint[] {
+function edge(cloth: Cloth): SpacePoint[] {
   const corners: SpacePoint[] =
     cloth.kind === 'canopy'
       ? [...canopyCorners(cloth), canopyCorners(cloth)[0]]
@@ -172,7 +172,7 @@ function crosses(
 }
 
 /** Whether a roof, or a screen, hangs over any of a box that is kept free, looked at every two centimetres. */
-function isOver(cloth: Canopy | Screen, outline: readonly PlanPoint[]): boolean {
+function isOver(cloth: Cloth, outline: readonly PlanPoint[]): boolean {
   const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
   const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   if (cloth.kind === 'screen')

@@ -1,11 +1,11 @@
-import type { Canopy, Screen } from '../../../../engine/index.ts';
+import type { Cloth } from '../../../../engine/index.ts';
 import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { TextBox } from '../boxes/TextBox.tsx';
 
 const USUAL = { from: '05-10', to: '09-20' };
 
 /** When the cloth hangs each year; without dates it hangs all year. */
-export function SpanFields({ feature }: { readonly feature: Canopy | Screen }) {
+export function SpanFields({ feature }: { readonly feature: Cloth }) {
   const { up } = feature;
   const label = `Say when ${calledOf(feature)} is up`;
   return (

@@ -1,4 +1,4 @@
-import { distanceToPath, openRing, distanceToEdge } from '../../../../engine/index.ts';
+import { distanceToPath, lineRound, openRing, distanceToEdge } from '../../../../engine/index.ts';
 import type { Feature, FeatureOf, PlanPoint } from '../../../../engine/index.ts';
 
 /** Farther off, the colour of a wall is not asked. [m] */
@@ -6,8 +6,7 @@ const ASKED_WITHIN = 2;
 
 /** Whether something planted stands so near a wall or building that its colour matters to the leaves. */
 export function hasPlantsBefore(side: FeatureOf<'wall' | 'building'>, features: readonly Feature[]): boolean {
-  const ring = side.kind === 'building' ? openRing(side.outline) : [];
-  const line = side.kind === 'wall' ? side.path : [...ring, ring[0]];
+  const line = side.kind === 'wall' ? side.path : lineRound(side.outline);
   const within = ASKED_WITHIN + (side.kind === 'wall' ? side.thickness / 2 : 0);
   const isNear = (at: PlanPoint): boolean => distanceToPath(at, line) <= within;
   return features.some((feature) => {

@@ -10,7 +10,7 @@ import { searchYard } from '../../../../../engine/advice/site/search-yard.ts';
 import type { SiteRequest } from '../../../../../engine/advice/site/types.ts';
 import { turnOf } from '../../../../../engine/plan/defaults.ts';
 import { cleanPath, distance } from '../../../../../engine/plan/geometry/shapes.ts';
-import type { Canopy, Plan, Screen } from '../../../../../engine/plan/types.ts';
+import type { Canopy, Cloth, Plan, Screen } from '../../../../../engine/plan/types.ts';
 import { valueOf } from '../../../load/yard-plan.ts';
 import { smallPlan } from '../small-plans.ts';
 
@@ -48,7 +48,7 @@ function searched(plan: Plan, request: SiteRequest) {
 
 test('a cloth climbs to a peak between the steps, to the centimetre and the degree that a hand can set out', () => {
   const peak = { x: 3.37, y: 4.21, turn: 31 };
-  const hill = (cloth: Canopy | Screen) => {
+  const hill = (cloth: Cloth) => {
     if (cloth.kind !== 'canopy') return 0;
     const [x, y] = cloth.center;
     return 100 - (x - peak.x) ** 2 - (y - peak.y) ** 2 - (turnOf(cloth) - peak.turn) ** 2 / 2000;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { hidingOf } from '../../../../../engine/advice/site/rules/hiding.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
-import type { Canopy, Feature, Screen } from '../../../../../engine/plan/types.ts';
+import type { Canopy, Cloth, Feature, Screen } from '../../../../../engine/plan/types.ts';
 import { yardPlan } from '../../../load/yard-plan.ts';
 
 test('the window behind the lane yard, over most of its ground, binds nothing until somebody says so; the lane does', () => {
@@ -38,8 +38,7 @@ test('cloth is hidden only if all of its edge is: not with three corners behind 
   });
   const lane: Feature = { id: 'lane', kind: 'eye', path: [[-1, 4]], height: 1.6 };
   const plant: Feature = { id: 'pot', kind: 'plant', at: [6, 4], height: 1, spread: 0.6, plant: 'lemon' };
-  const isHidden = (cloth: Canopy | Screen, ...walls: Feature[]) =>
-    hidingOf(yardPlan([plant, lane, ...walls])).isHidden(cloth);
+  const isHidden = (cloth: Cloth, ...walls: Feature[]) => hidingOf(yardPlan([plant, lane, ...walls])).isHidden(cloth);
   const roof: Canopy = { id: 'roof', kind: 'canopy', center: [3, 4], length: 3, width: 2, height: 2, density: 0.5 };
   const screen: Screen = {
     id: 'screen',

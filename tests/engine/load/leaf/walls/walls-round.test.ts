@@ -10,7 +10,7 @@ import { createSkyViewer } from '../../../../../engine/load/light/sky-viewer.ts'
 import { plantRowOf } from '../../../../../engine/plan/catalogue/plants.ts';
 import { colourOf } from '../../../../../engine/plan/defaults.ts';
 import type { SpacePoint } from '../../../../../engine/plan/geometry/vectors.ts';
-import type { Canopy, Colour, Feature, Plan, PlanPoint, Screen } from '../../../../../engine/plan/types.ts';
+import type { Canopy, Cloth, Colour, Feature, Plan, PlanPoint } from '../../../../../engine/plan/types.ts';
 import { buildScene, clothSheets } from '../../../../../engine/scene/build.ts';
 import { planDirection } from '../../../../../engine/scene/direction.ts';
 import { REFLECTS } from '../../../../../engine/scene/reflects.ts';
@@ -342,7 +342,7 @@ describe('under cloth that is tried', () => {
     const bare = createWallsRound(scene);
     for (const cloth of [[roof], [screen], [roof, screen]]) {
       const built = laidOut({ ...yard, features: [...yard.features, ...cloth] });
-      const under = bare.under(cloth.flatMap((each) => clothSheets(each as Canopy | Screen)));
+      const under = bare.under(cloth.flatMap((each) => clothSheets(each as Cloth)));
       const anew = createWallsRound(built.scene);
       let touched = 0;
       for (const point of points) {
