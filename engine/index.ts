@@ -64,7 +64,7 @@ export {
   setHow,
   turnFeature,
 } from './plan/edit/edit-feature.ts';
-export { headingOf, radiansOf } from './plan/geometry/angles.ts';
+export { headingOf, radiansOf, wrapBearing } from './plan/geometry/angles.ts';
 export type { SpacePoint } from './plan/geometry/vectors.ts';
 export {
   area,
@@ -117,7 +117,6 @@ export { lessDamage } from './plan/words/spoken.ts';
 export { inYearlySpan } from './plan/dates/year-span.ts';
 
 // survey: What a person can find out with a tape, a pole and a clock.
-export { wrapBearing } from './survey/north/bearing.ts';
 export { CLIMATE_TYPES } from './survey/climate/climate-types.ts';
 export { parseCoordinates } from './survey/place/coordinates.ts';
 export type { Estimate, Finding } from './survey/estimate.ts';

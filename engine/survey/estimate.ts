@@ -21,6 +21,11 @@ export function refused(reason: string): Refusal {
   return { ok: false, reason };
 }
 
+/** What a formula makes of its inputs, and how far it may be off by them. */
+export function estimateOf(formula: (values: readonly number[]) => number, inputs: readonly Estimate[]): Estimate {
+  return { value: formula(inputs.map(({ value }) => value)), pm: spreadOf(formula, inputs) };
+}
+
 /**
  * How far a result may be off when each input may be off by its own ±, independently: the root of the sum of squares of
  * what each input alone does. Half of each input's way up and down, so a bend of the formula within the ± is seen.

@@ -19,7 +19,8 @@ export function checkPace(pace: Pace): Finding<Pace> {
   const step = pace.length / pace.steps;
   if (!(step >= SHORTEST_STEP && step <= LONGEST_STEP))
     return refused(
-      `${pace.steps} steps in ${pace.length.toFixed(2)} m is ${step.toFixed(2)} m a step: steps are 0.3 to 1.3 m.`,
+      `${pace.steps} steps in ${pace.length.toFixed(2)} m is ${step.toFixed(2)} m a step: ` +
+        `steps are ${SHORTEST_STEP} to ${LONGEST_STEP} m.`,
     );
   return found(pace, pace.steps < 10 ? ['Ten steps or more tell a step better.'] : []);
 }

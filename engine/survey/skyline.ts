@@ -1,6 +1,7 @@
+import { wrapBearing } from '../plan/geometry/angles.ts';
+import { LEAST_SKYLINE_POINTS, WIDEST_SKYLINE_GAP, widestGap } from '../plan/geometry/skyline.ts';
 import type { Site } from '../plan/types.ts';
 import { type Finding, found, refused } from './estimate.ts';
-import { wrapBearing } from './north/bearing.ts';
 
 /** Where land, trees or roofs beyond the plan meet the sky, as sighted. */
 export interface SkylineSighting {
@@ -14,9 +15,6 @@ type Skyline = NonNullable<Site['skyline']>;
 
 /** Two looks nearer to each other than a compass can tell are one: the higher stays. Our choice. [°] */
 const SAME_WAY = 3;
-/** Fewer say nothing of what lies between. */
-const LEAST_POINTS = 3;
-const WIDEST_GAP = 180;
 
 /**
  * The skyline that a few looks make: true azimuths, rounded to the degree, round the compass; the level where the sky
@@ -34,12 +32,13 @@ export function skylineFrom(sightings: readonly SkylineSighting[], declination: 
     if (last === undefined || look.azimuth - last.azimuth >= SAME_WAY) points.push(look);
     else if (look.altitude > last.altitude) points[points.length - 1] = look;
   }
-  if (points.length < LEAST_POINTS)
-    return refused(`Look at ${LEAST_POINTS} places of it at least: what lies between two is taken as straight.`);
-  const gaps = points.map(({ azimuth }, k) => (points[(k + 1) % points.length].azimuth - azimuth + 360) % 360);
+  if (points.length < LEAST_SKYLINE_POINTS)
+    return refused(
+      `Look at ${LEAST_SKYLINE_POINTS} places of it at least: what lies between two is taken as straight.`,
+    );
   return found(
     points,
-    Math.max(...gaps) > WIDEST_GAP
+    widestGap(points.map(({ azimuth }) => azimuth)) > WIDEST_SKYLINE_GAP
       ? ['More than half of the round is missing: add a look there, 0° where nothing stands.']
       : [],
   );

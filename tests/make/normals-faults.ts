@@ -1,5 +1,5 @@
+import { kilometresBetween } from '../../engine/plan/geometry/lon-lat.ts';
 import type { TownNormals } from '../../engine/survey/climate/blend-normals.ts';
-import { greatCircleKm } from '../../engine/survey/place/places.ts';
 
 /** A year of means is smooth: three waves a year meet every month of a true table within 1 K. [K] */
 const WAVES = 3;
@@ -17,8 +17,7 @@ export function faultsOf(towns: readonly TownNormals[], sources: readonly string
     for (const other of towns.slice(0, index)) {
       if (other.name === town.name && other.country === town.country) say('twice in the table');
       if (other.high.join() === town.high.join()) say(`the highs of ${other.name}, ${other.country}`);
-      if (greatCircleKm(town.latitude, town.longitude, other.latitude, other.longitude) < 3)
-        say(`in the same place as ${other.name}`);
+      if (kilometresBetween(town, other) < 3) say(`in the same place as ${other.name}`);
     }
   });
   return faults;

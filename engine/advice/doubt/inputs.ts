@@ -4,6 +4,7 @@ import { plantFeatures } from '../../load/verdict/planted.ts';
 import { plantRowOf } from '../../plan/catalogue/plants.ts';
 import { isSound } from '../../plan/check/check.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
+import { wrapBearing } from '../../plan/geometry/angles.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
 import { formOf } from '../../plan/schema/feature.ts';
 import type { NumberRule } from '../../plan/schema/form.ts';
@@ -46,7 +47,7 @@ function northInput(plan: Plan): DoubtInput[] {
   if (known === null) return [];
   const up = upBearingOf(plan);
   const pm = known.pm ?? defaultPm(known.by, up, 'bearing');
-  const shifts = [pm, -pm].map((by): Plan => ({ ...plan, site: { ...plan.site, upBearing: (up + by + 360) % 360 } }));
+  const shifts = [pm, -pm].map((by): Plan => ({ ...plan, site: { ...plan.site, upBearing: wrapBearing(up + by) } }));
   return pm > 0
     ? [{ key: 'site.upBearing', kind: 'north', feature: null, of: 'upBearing', by: known.by, pm, shifts }]
     : [];

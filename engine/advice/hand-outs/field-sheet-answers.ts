@@ -2,6 +2,7 @@ import { plantRowOf, nearestPlantIds } from '../../plan/catalogue/plants.ts';
 import { crownShapeOf } from '../../plan/defaults.ts';
 import { changeFeature, featureOf, setHow } from '../../plan/edit/edit-feature.ts';
 import { setClimate, setPartHow, setSite } from '../../plan/edit/plan.ts';
+import { wrapBearing } from '../../plan/geometry/angles.ts';
 import { toCentimetre } from '../../plan/numbers/rounding.ts';
 import type { CivilDate, Feature, KnownBy, Knowledge, Plan, Problem } from '../../plan/types.ts';
 import { parseLength, parseNumber, parseSpeed, parseTemperature } from '../../plan/units/typed.ts';
@@ -10,7 +11,6 @@ import { knownMonthOf, withKnownTemperatures } from '../../survey/climate/rough-
 import { type Estimate, type Finding, found, refused } from '../../survey/estimate.ts';
 import { heightOfTop, heightOfTree, slopeFromTime } from '../../survey/height/height.ts';
 import { defaultPm } from '../../survey/known-by.ts';
-import { wrapBearing } from '../../survey/north/bearing.ts';
 import { type Blank, blanksOf } from './field-sheet.ts';
 
 /** What was typed beside each blank, by the blank's id. An empty answer leaves its blank open. */

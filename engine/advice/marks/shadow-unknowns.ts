@@ -1,4 +1,5 @@
 import { upBearingOf } from '../../plan/defaults.ts';
+import { wrapBearing } from '../../plan/geometry/angles.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -64,7 +65,7 @@ export function cureBy(plan: Plan, { caster, pm }: Unknown, value: number, units
   const by = value * pm;
   if (caster === null) {
     const words = `the plan’s up turned by ${Math.abs(by).toFixed(1)}° ${by > 0 ? 'clockwise' : 'counter-clockwise'}`;
-    return { what: 'north', feature: null, by, to: (((upBearingOf(plan) + by) % 360) + 360) % 360, inPm, words };
+    return { what: 'north', feature: null, by, to: wrapBearing(upBearingOf(plan) + by), inPm, words };
   }
   const words = `${namedInside(plan, caster.id)} ${formatLength(Math.abs(by), units)} ${by > 0 ? 'higher' : 'lower'}`;
   return { what: 'height', feature: caster.id, by, to: heightened(caster, by).height, inPm, words };

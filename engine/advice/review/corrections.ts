@@ -1,7 +1,8 @@
+import { monthOf, upBearingOf } from '../../plan/defaults.ts';
 /**
  * Which one input would bring the estimate nearest to the readings: offered with what it gains, never made by itself.
  */
-import { monthOf, upBearingOf } from '../../plan/defaults.ts';
+import { wrapBearing } from '../../plan/geometry/angles.ts';
 import { isCloth } from '../../plan/kinds.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
@@ -97,7 +98,7 @@ function candidates(plan: Plan, checks: readonly ReadingCheck[]): Candidate[] {
     what: 'the direction of north on the plan',
     pointer: '/site/upBearing',
     from: up,
-    values: [-15, -10, -5, 5, 10, 15].map((turn) => (up + turn + 360) % 360),
+    values: [-15, -10, -5, 5, 10, 15].map((turn) => wrapBearing(up + turn)),
     words: (value) => `${value.toFixed(0)}°`,
     made: (value) => ({ ...plan, site: { ...plan.site, upBearing: value } }),
   });

@@ -1,3 +1,4 @@
+import { wrapBearing } from '../../plan/geometry/angles.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { PlanPoint, SkylinePoint } from '../../plan/types.ts';
 import type { Crown, Occluder, Solid } from '../../scene/solids.ts';
@@ -102,7 +103,7 @@ function loopsOf(solid: Solid, upBearing: number, eye: SpacePoint): SkyPoint[][]
 function bearingsFor(solid: Solid, eye: SpacePoint, upBearing: number): number[] {
   const corners = edgesOf(solid, eye)
     .flatMap((angle) => [angle - BESIDE, angle, angle + BESIDE])
-    .map((angle) => (((angle + upBearing) % 360) + 360) % 360);
+    .map((angle) => wrapBearing(angle + upBearing));
   const even = Array.from({ length: 360 / STEP }, (_, k) => k * STEP);
   return [...new Set([...even, ...corners])].toSorted((a, b) => a - b);
 }

@@ -1,5 +1,5 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { radiansOf, degreesOf } from '../../plan/geometry/angles.ts';
+import { radiansOf, degreesOf, wrapBearing, turnBetween } from '../../plan/geometry/angles.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { countUp } from '../../plan/numbers/tolerances.ts';
 import { formatStretch, clockAt } from '../../plan/units/clock.ts';
@@ -132,8 +132,8 @@ function worstHours(yard: Yard, point: SpacePoint): { when: Stretch; from: numbe
     east += load * Math.sin(radiansOf(samples.azimuth[k]));
     north += load * Math.cos(radiansOf(samples.azimuth[k]));
   }
-  const from = (degreesOf(Math.atan2(east, north)) + 360) % 360;
-  const apart = (k: number) => Math.abs(((samples.azimuth[k] - from + 540) % 360) - 180);
+  const from = wrapBearing(degreesOf(Math.atan2(east, north)));
+  const apart = (k: number) => Math.abs(turnBetween(from, samples.azimuth[k]));
   let typical = -1;
   for (let k = 0; k < samples.count; k++) if (inWindow(k) && (typical < 0 || apart(k) < apart(typical))) typical = k;
   const day = samples.days[samples.dayOf[typical]];

@@ -18,3 +18,15 @@ export function degreesOf(radians: number): number {
 export function headingOf(from: PlanPoint, to: PlanPoint): number {
   return degreesOf(Math.atan2(to[0] - from[0], to[1] - from[1]));
 }
+
+/** A bearing brought to 0 ≤ bearing < 360. [°] */
+export function wrapBearing(bearing: number): number {
+  const wrapped = bearing % 360;
+  return wrapped < 0 ? wrapped + 360 : wrapped + 0;
+}
+
+/** The short way from one bearing to another, clockwise positive, −180 < turn ≤ 180. [°] */
+export function turnBetween(from: number, to: number): number {
+  const turn = wrapBearing(to - from);
+  return turn > 180 ? turn - 360 : turn;
+}

@@ -3,9 +3,16 @@ import { upBearingOf } from '../defaults.ts';
 import type { Plan, PlanPoint } from '../types.ts';
 import { DEGREE } from './angles.ts';
 
+const MEAN_RADIUS_KM = 6371;
 /** WGS 84 ellipsoid: half the long axis [m], and the square of its first eccentricity. */
 const EQUATOR_RADIUS = 6_378_137;
 const ECCENTRICITY_SQUARED = 6.694379990141e-3;
+
+/** [°] */
+interface OnGlobe {
+  readonly latitude: number;
+  readonly longitude: number;
+}
 
 /** Longitude and latitude. [°] */
 export type LonLat = readonly [longitude: number, latitude: number];
@@ -44,4 +51,11 @@ function metresPerDegree(latitude: number): readonly [number, number] {
 /** To a tenth of a millimetre. */
 function rounded(degrees: number): number {
   return Number(degrees.toFixed(9));
+}
+
+/** Along a great circle, by the haversine formula. [km] */
+export function kilometresBetween(a: OnGlobe, b: OnGlobe): number {
+  const half = (degrees: number): number => Math.sin((degrees * DEGREE) / 2) ** 2;
+  const across = Math.cos(a.latitude * DEGREE) * Math.cos(b.latitude * DEGREE) * half(b.longitude - a.longitude);
+  return 2 * MEAN_RADIUS_KM * Math.asin(Math.min(1, Math.sqrt(half(b.latitude - a.latitude) + across)));
 }

@@ -1,3 +1,5 @@
+import { wrapBearing } from '../geometry/angles.ts';
+
 const SIDES_OF_EIGHT = [
   'north',
   'north-east',
@@ -11,5 +13,5 @@ const SIDES_OF_EIGHT = [
 
 /** The nearest of eight compass words to a true bearing. [°] */
 export function compassWord(bearing: number): string {
-  return SIDES_OF_EIGHT[Math.round((((bearing % 360) + 360) % 360) / 45) % 8];
+  return SIDES_OF_EIGHT[Math.round(wrapBearing(bearing) / 45) % 8];
 }

@@ -1,10 +1,9 @@
 import { elevationOf } from '../../plan/defaults.ts';
-import { DEGREE } from '../../plan/geometry/angles.ts';
+import { kilometresBetween } from '../../plan/geometry/lon-lat.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
 import type { Weather } from './weather.ts';
 
-const EARTH_RADIUS_KM = 6371;
 const KM_PER_MILE = 1.609344;
 
 /** Farther away, or this much higher or lower, a station has weather of its own. Common practice, no source. */
@@ -55,19 +54,4 @@ function silences({ humidity, wind }: Weather): string[] {
       : []),
     ...(humidity.some(Number.isNaN) ? [instead('humidity')] : []),
   ];
-}
-
-interface Place {
-  readonly latitude: number;
-  readonly longitude: number;
-}
-
-/** Along a great circle, haversine formula. */
-function kilometresBetween(a: Place, b: Place): number {
-  const half = Math.sin(((b.latitude - a.latitude) * DEGREE) / 2) ** 2;
-  const across =
-    Math.cos(a.latitude * DEGREE) *
-    Math.cos(b.latitude * DEGREE) *
-    Math.sin(((b.longitude - a.longitude) * DEGREE) / 2) ** 2;
-  return 2 * EARTH_RADIUS_KM * Math.asin(Math.min(1, Math.sqrt(half + across)));
 }

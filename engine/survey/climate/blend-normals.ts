@@ -1,4 +1,4 @@
-import { greatCircleKm } from '../place/places.ts';
+import { kilometresBetween } from '../../plan/geometry/lon-lat.ts';
 
 /** Twelve monthly means of a town's weather station, January first, as its weather service published them. */
 export interface TownNormals {
@@ -80,7 +80,7 @@ const NEXT_DOOR = 5;
 /** The towns whose weather is nearest, nearest first. An unknown height or shore counts as the town's own. */
 export function townsNear(spot: Spot, towns: readonly TownNormals[], count = TOWNS_MIXED): NearTown[] {
   const near = towns.map((town) => {
-    const kilometres = greatCircleKm(spot.latitude, spot.longitude, town.latitude, town.longitude);
+    const kilometres = kilometresBetween(spot, town);
     const climb = spot.elevation === undefined ? 0 : Math.abs(spot.elevation - town.elevation);
     const shore = spot.bySea === undefined || spot.bySea === town.bySea ? 0 : OTHER_SHORE;
     return { town, kilometres, away: kilometres + KM_PER_METRE * climb + shore };

@@ -1,7 +1,6 @@
-import { DEGREE } from '../../plan/geometry/angles.ts';
+import { DEGREE, turnBetween } from '../../plan/geometry/angles.ts';
 import type { ClockTime } from '../../plan/types.ts';
-import { type Estimate, type Finding, found, refused, spreadOf } from '../estimate.ts';
-import { turnBetween } from '../north/bearing.ts';
+import { type Estimate, estimateOf, type Finding, found, refused } from '../estimate.ts';
 import { CLOCK_MINUTES } from '../north/north.ts';
 import { LOWEST_SUN } from '../north/times.ts';
 import { type Place, sunAt } from '../place/sun-at.ts';
@@ -50,7 +49,7 @@ export function slopeFromPole(pole: Estimate, shadow: Estimate): Finding<Slope> 
     return refused(`A pole of ${pole.value.toFixed(2)} m throws no shadow: measure the pole above the ground.`);
   if (!(shadow.value > 0))
     return refused(`The pole's shadow is ${shadow.value.toFixed(2)} m long: it must be longer than 0 m.`);
-  return found({ tangent: { value: pole.value / shadow.value, pm: spreadOf(([p, s]) => p / s, [pole, shadow]) } });
+  return found({ tangent: estimateOf(([p, s]) => p / s, [pole, shadow]) });
 }
 
 /**
@@ -161,10 +160,6 @@ export function heightFromPicture(helper: Estimate, helperPx: number, thingPx: n
   return found({ value, pm: value * fraction }, [
     'The helper and the thing must stand equally far from the camera, the camera held level.',
   ]);
-}
-
-function estimateOf(formula: (values: readonly number[]) => number, inputs: readonly Estimate[]): Estimate {
-  return { value: formula(inputs.map(({ value }) => value)), pm: spreadOf(formula, inputs) };
 }
 
 function tooNear(metres: number): string {

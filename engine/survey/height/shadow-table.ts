@@ -1,8 +1,7 @@
-import { radiansOf } from '../../plan/geometry/angles.ts';
+import { radiansOf, wrapBearing } from '../../plan/geometry/angles.ts';
 import type { CivilDate } from '../../plan/types.ts';
 import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { civilDay, clockNear } from '../../sun/days/zone.ts';
-import { wrapBearing } from '../north/bearing.ts';
 import { LOWEST_SUN } from '../north/times.ts';
 import { type Place, sunAtMs } from '../place/sun-at.ts';
 

@@ -1,5 +1,5 @@
 import { DEGREE } from '../../plan/geometry/angles.ts';
-import { type Estimate, type Finding, found, refused, spreadOf } from '../estimate.ts';
+import { type Estimate, estimateOf, type Finding, found, refused } from '../estimate.ts';
 
 /** A phone or a protractor sighted along its edge, held by hand. Our choice. [°] */
 const SIGHTED_PM = 1;
@@ -19,5 +19,5 @@ export function heightFromTilt(distance: Estimate, top: number, foot: number): F
     return refused('That is too steep to be sure: go further away, about as far as the thing is high.');
   const inputs = [distance, { value: top, pm: SIGHTED_PM }, { value: foot, pm: SIGHTED_PM }];
   const height = ([d, a, b]: readonly number[]): number => d * (Math.tan(a * DEGREE) - Math.tan(b * DEGREE));
-  return found({ value: height(inputs.map(({ value }) => value)), pm: spreadOf(height, inputs) });
+  return found(estimateOf(height, inputs));
 }

@@ -1,11 +1,11 @@
 import { elevationOf } from '../../plan/defaults.ts';
-import { degreesOf } from '../../plan/geometry/angles.ts';
+import { degreesOf, turnBetween, wrapBearing } from '../../plan/geometry/angles.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
 import type { ClockTime, NorthObservation, PlanPoint } from '../../plan/types.ts';
 import { type Estimate, type Finding, found, type Refusal, refused } from '../estimate.ts';
 import { defaultPm, LINE_PM } from '../known-by.ts';
 import { type Place, type SunAt, sunAt } from '../place/sun-at.ts';
-import { planDirectionOf, turnBetween, wrapBearing } from './bearing.ts';
+import { planDirectionOf } from './bearing.ts';
 import { declinationAt } from './declination.ts';
 import { FASTEST_SWING, HIGH_SUN, HIGHEST_SUN, LOWEST_SUN, northTimes, windowWords } from './times.ts';
 

@@ -1,5 +1,5 @@
+import { turnBetween, wrapBearing } from '../../plan/geometry/angles.ts';
 import type { Estimate } from '../estimate.ts';
-import { turnBetween, wrapBearing } from './bearing.ts';
 import type { NorthSighting } from './north.ts';
 
 /** Two ways that differ by more than this are shown side by side, and the person says which to keep. [°] */

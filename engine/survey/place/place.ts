@@ -1,7 +1,8 @@
 import { dayWords } from '../../plan/dates/dates.ts';
+import { compassWord } from '../../plan/words/compass-word.ts';
 import { instantOf, clockNear } from '../../sun/days/zone.ts';
 import { sunEvents } from '../../sun/position.ts';
-import { bearingWord, sheetWord } from '../north/bearing.ts';
+import { sheetWord } from '../north/bearing.ts';
 import { type Place, sunAtMs } from './sun-at.ts';
 
 /** Beyond the polar circles the sun does not set in summer and no shade cloth is needed. [°] */
@@ -27,7 +28,7 @@ function highestSun(place: Place, date: string): { whenMs: number; altitude: num
 export function placeCheckLine(place: Place, year: number): string {
   const date = `${year}-${place.latitude < 0 ? '12' : '06'}-21`;
   const { whenMs, altitude, azimuth } = highestSun(place, date);
-  const where = altitude >= OVERHEAD ? 'almost straight overhead' : `in the ${bearingWord(azimuth)}`;
+  const where = altitude >= OVERHEAD ? 'almost straight overhead' : `in the ${compassWord(azimuth)}`;
   return (
     `The sun stands ${altitude.toFixed(0)}° high at ${clockNear(whenMs, place.timeZone)} (${place.timeZone}) ` +
     `on ${dayWords(date)} and is ${where}: does that fit?`
@@ -48,7 +49,7 @@ export function northCheckLine(place: Place, upBearing: number, date: string): s
     );
   return (
     `On ${dayWords(date)} at ${clock} the sun stands over ${sheetWord(azimuth - upBearing)} of the drawing, ` +
-    `in the ${bearingWord(azimuth)}: does that fit?`
+    `in the ${compassWord(azimuth)}: does that fit?`
   );
 }
 

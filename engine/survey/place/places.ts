@@ -1,4 +1,4 @@
-import { DEGREE } from '../../plan/geometry/angles.ts';
+import { kilometresBetween } from '../../plan/geometry/lon-lat.ts';
 import file from './places.json' with { type: 'json' };
 
 /** A town of the built-in list. */
@@ -66,7 +66,7 @@ export function townWords({ name, region, country }: Town): string {
 export function nearestTown(latitude: number, longitude: number): { town: Town; kilometres: number } {
   let nearest = { town: towns()[0], kilometres: Infinity };
   for (const town of towns()) {
-    const kilometres = greatCircleKm(latitude, longitude, town.latitude, town.longitude);
+    const kilometres = kilometresBetween({ latitude, longitude }, town);
     if (kilometres < nearest.kilometres) nearest = { town, kilometres };
   }
   return nearest;
@@ -124,13 +124,4 @@ export function plain(text: string): string {
     .toLowerCase()
     .replaceAll(/[,.\s]+/g, ' ')
     .trim();
-}
-
-/** Haversine on a sphere of 6371 km. */
-export function greatCircleKm(latitudeA: number, longitudeA: number, latitudeB: number, longitudeB: number): number {
-  const half = (degrees: number): number => Math.sin((degrees * DEGREE) / 2) ** 2;
-  const h =
-    half(latitudeB - latitudeA) +
-    Math.cos(latitudeA * DEGREE) * Math.cos(latitudeB * DEGREE) * half(longitudeB - longitudeA);
-  return 2 * 6371 * Math.asin(Math.sqrt(h));
 }

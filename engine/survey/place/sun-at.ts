@@ -1,8 +1,8 @@
+import { turnBetween } from '../../plan/geometry/angles.ts';
 import type { ClockTime, Site } from '../../plan/types.ts';
 import { instantOf, isTimeZone } from '../../sun/days/zone.ts';
 import { sunPosition } from '../../sun/position.ts';
 import { type Finding, found, refused } from '../estimate.ts';
-import { turnBetween } from '../north/bearing.ts';
 
 /** Where observations are made: of a plan's `site`, what the sun needs. */
 export interface Place {

@@ -129,7 +129,7 @@ export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Pla
       return changeFeature(plan, id, feature.kind === 'tree' ? { crownWidth: width } : { spread: width });
     }
     case 'turn':
-      return turnFeature(plan, id, turnBetween(pivotOf(feature), grip.at, to), pivotOf(feature));
+      return turnFeature(plan, id, turnBy(pivotOf(feature), grip.at, to), pivotOf(feature));
     case 'height':
     case 'rise':
     case 'drop':
@@ -138,7 +138,7 @@ export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Pla
 }
 
 /** Degrees clockwise from one direction to another, whole, and drawn to every 15th. */
-function turnBetween(pivot: PlanPoint, from: PlanPoint, to: PlanPoint): number {
+function turnBy(pivot: PlanPoint, from: PlanPoint, to: PlanPoint): number {
   const turn = headingOf(pivot, to) - headingOf(pivot, from);
   const wide = 15 * Math.round(turn / 15);
   return Math.abs(turn - wide) <= 3 ? wide : Math.round(turn);

@@ -1,4 +1,4 @@
-import { setPartHow, setSite, upBearingOf } from '../../../engine/index.ts';
+import { setPartHow, setSite, upBearingOf, wrapBearing } from '../../../engine/index.ts';
 import type { NumberField } from '../../common/fields/number-field.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
@@ -27,7 +27,7 @@ export function NorthBox() {
 }
 
 function set(degrees: number): null {
-  const upBearing = ((degrees % 360) + 360) % 360;
+  const upBearing = wrapBearing(degrees);
   commitEdit('Set north', setPartHow(setSite(plan.value, { upBearing }), 'site', 'upBearing', undefined));
   return null;
 }

@@ -1,5 +1,5 @@
 import { HAND_BREADTH } from '../../../frame/layout/surroundings.ts';
-import { degreesOf } from '../../../plan/geometry/angles.ts';
+import { degreesOf, wrapBearing } from '../../../plan/geometry/angles.ts';
 import { cleanPath, distance, openRing, signedArea } from '../../../plan/geometry/shapes.ts';
 import { pointToMillimetre } from '../../../plan/numbers/rounding.ts';
 import type { Canopy, Plan, PlanPoint } from '../../../plan/types.ts';
@@ -48,7 +48,7 @@ function onFace(roof: Canopy, { from, along, out, length: wall, top }: Face, len
     from[0] + middle * along[0] + reach * out[0],
     from[1] + middle * along[1] + reach * out[1],
   ]);
-  const turn = (degreesOf(Math.atan2(out[0], out[1])) + 360) % 360;
+  const turn = wrapBearing(degreesOf(Math.atan2(out[0], out[1])));
   return [{ ...roof, center, length, width, height, turn, onWall: true }];
 }
 

@@ -1,5 +1,5 @@
 import { bottomOf, turnOf } from '../../../plan/defaults.ts';
-import { headingOf } from '../../../plan/geometry/angles.ts';
+import { headingOf, wrapBearing } from '../../../plan/geometry/angles.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
 import { toCentimetre } from '../../../plan/numbers/rounding.ts';
 import type { Canopy, Cloth, PlanPoint, Screen } from '../../../plan/types.ts';
@@ -58,7 +58,7 @@ function shifted(cloth: Cloth, right: number, front: number): Cloth {
 }
 
 function turnedBy(cloth: Cloth, degrees: number): Cloth {
-  if (cloth.kind === 'canopy') return { ...cloth, turn: (turnOf(cloth) + degrees + 360) % 360 };
+  if (cloth.kind === 'canopy') return { ...cloth, turn: wrapBearing(turnOf(cloth) + degrees) };
   const middle = middleOf(cloth.path);
   return {
     ...cloth,

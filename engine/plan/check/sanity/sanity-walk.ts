@@ -8,6 +8,7 @@ import { riseOf } from '../../defaults.ts';
 import { LIMITS } from '../../file/limits.ts';
 import { canopyHeightOver } from '../../geometry/cloth-shapes.ts';
 import { centroid, openRing, pointInRing, strictlyInRing } from '../../geometry/shapes.ts';
+import { LEAST_SKYLINE_POINTS, WIDEST_SKYLINE_GAP, widestGap } from '../../geometry/skyline.ts';
 import { trunkRadius } from '../../geometry/trunk.ts';
 import { quote } from '../../schema/say.ts';
 import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from '../../types.ts';
@@ -80,7 +81,7 @@ function siteWarnings(plan: Plan): Problem[] {
       ),
     );
   if (skyline === undefined) return warnings;
-  if (skyline.length < 3)
+  if (skyline.length < LEAST_SKYLINE_POINTS)
     warnings.push(
       warning(
         '/site/skyline',
@@ -88,9 +89,8 @@ function siteWarnings(plan: Plan): Problem[] {
           `straight line all round.`,
       ),
     );
-  const azimuths = skyline.map((point) => point.azimuth).sort((a, b) => a - b);
-  const widest = Math.max(...azimuths.map((azimuth, i) => (azimuths[i + 1] ?? azimuths[0] + 360) - azimuth));
-  if (skyline.length >= 3 && widest > 180)
+  const widest = widestGap(skyline.map(({ azimuth }) => azimuth));
+  if (skyline.length >= LEAST_SKYLINE_POINTS && widest > WIDEST_SKYLINE_GAP)
     warnings.push(warning('/site/skyline', `The skyline has a gap of ${Math.round(widest)} degrees without a point.`));
   return warnings;
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { turnBetween } from '../../../../engine/plan/geometry/angles.ts';
 import type { ClockTime, PlanPoint } from '../../../../engine/plan/types.ts';
-import { turnBetween } from '../../../../engine/survey/north/bearing.ts';
 import { declinationAt } from '../../../../engine/survey/north/declination.ts';
 import {
   northFrom,
