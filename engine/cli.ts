@@ -2,6 +2,7 @@
  * The command line: reads arguments and files, runs one verb, prints. Everything it computes stands in `engine/output`
  * and upstream, and is loaded with the verb, so that a broken plan is refused without it.
  */
+
 import { closeSync, openSync, readSync, writeSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
 import { pathToFileURL } from 'node:url';
@@ -14,6 +15,7 @@ import { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 import { LIMITS } from './plan/file/limits.ts';
 import { parsePlan } from './plan/file/parse.ts';
 import { planText } from './plan/file/serialize.ts';
+import { refusal } from './plan/problems.ts';
 import type { Plan, Problem } from './plan/types.ts';
 import { unitsOf } from './plan/units/units.ts';
 import { closedInQuotes } from './plan/words/shown-name.ts';
@@ -160,7 +162,8 @@ function planBytes(name: string, machine: Machine): Read<Uint8Array | string> {
   if (name.startsWith('demo:')) {
     const demo = name.slice('demo:'.length);
     if (isDemoName(demo)) return { ok: true, value: planText(demoPlan(demo)) };
-    return wrongFile(
+    return refusal(
+      '',
       `There is no demo yard "${demo}"; there are ${DEMO_NAMES.map((known) => `demo:${known}`).join(' and ')}.`,
     );
   }
@@ -182,7 +185,7 @@ function readDrawing(path: string, machine: Machine): Read<string> {
   const bytes = readBytes(`"${path}"`, () => machine.readFile(path, LIMITS.fileBytes));
   if (!bytes.ok) return bytes;
   return bytes.value.length > LIMITS.fileBytes
-    ? wrongFile(`"${path}" is larger than ${LIMITS.fileBytes / 1e6} MB: save only what you need of it.`)
+    ? refusal('', `"${path}" is larger than ${LIMITS.fileBytes / 1e6} MB: save only what you need of it.`)
     : { ok: true, value: new TextDecoder().decode(bytes.value) };
 }
 
@@ -200,17 +203,13 @@ function readBytes(what: string, read: () => Uint8Array): Read<Uint8Array> {
   try {
     return { ok: true, value: read() };
   } catch (fault) {
-    return wrongFile(`Cannot read ${what}: ${FILE_FAULTS[codeOf(fault)] ?? (codeOf(fault) || 'it cannot be read')}.`);
+    return refusal('', `Cannot read ${what}: ${FILE_FAULTS[codeOf(fault)] ?? (codeOf(fault) || 'it cannot be read')}.`);
   }
 }
 
 /** The system's short name of a fault, as ENOENT; '' if it has none. */
 function codeOf(fault: unknown): string {
   return fault instanceof Error && 'code' in fault ? String(fault.code) : '';
-}
-
-function wrongFile(message: string): { ok: false; problems: Problem[] } {
-  return { ok: false, problems: [{ pointer: '', message, severity: 'error' }] };
 }
 
 /** One line a problem on standard error, nothing on standard output. */

@@ -1,5 +1,6 @@
-import { footprintOf } from '../plan/geometry/cloth-shapes.ts';
 /** A frame worked out: laid out, held down, cut and bought. What every part of the build sheet is made from. */
+
+import { footprintOf } from '../plan/geometry/cloth-shapes.ts';
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Cloth, Plan, Problem } from '../plan/types.ts';
 import type { Units } from '../plan/units/units.ts';
@@ -8,7 +9,7 @@ import type { CutPlan } from './cuts/types.ts';
 import { briefOf } from './layout/brief.ts';
 import { canopyFrame } from './layout/canopy-frame.ts';
 import { fittingsOf, piecesOf } from './layout/fittings.ts';
-import { pointerOf } from './layout/model.ts';
+import { refuseFrame } from './layout/model.ts';
 import type { FrameBrief, FrameModel } from './layout/model.ts';
 import { screenFrame } from './layout/screen-frame.ts';
 import { blockersBelow } from './layout/surroundings.ts';
@@ -75,21 +76,17 @@ export function designFrom(
   units: Units,
   cut: typeof cutPlanOf = cutPlanOf,
 ): Designed {
-  const refuse = (key: string, message: string): Refused => ({
-    ok: false,
-    problems: [{ pointer: pointerOf(plan, thing.id, key), message, severity: 'error' }],
-  });
   const held = heldFrame(thing, brief, plan, units);
   const { model, anchors } = held;
 
   const spans = spansOf(model, brief.section);
   const saggy = spans.find((span) => span.sagRatio < REFUSED_BELOW);
-  if (saggy) return refuse('frame/maxBay', sagMessage(thing, brief, saggy, units));
+  if (saggy) return refuseFrame(plan, thing, 'frame/maxBay', sagMessage(thing, brief, saggy, units));
   const pieces = piecesOf(model);
   const tooShort = pieces.find((piece) => piece.length < LEAST_BUILT);
-  if (tooShort) return refuse('frame/takeOff', tooShortMessage(thing, tooShort, units));
+  if (tooShort) return refuseFrame(plan, thing, 'frame/takeOff', tooShortMessage(thing, tooShort, units));
   const cutInto = cut(pieces, brief.lengths, kerfOf(plan));
-  if (!cutInto.ok) return refuse('frame', tooLongMessage(thing, brief, cutInto.unfit[0], units));
+  if (!cutInto.ok) return refuseFrame(plan, thing, 'frame', tooLongMessage(thing, brief, cutInto.unfit[0], units));
 
   const cutting = cutInto.plan;
   const frostPrice = { price: priceOf(plan, 'frostCloth').price, currency: currencyOf(plan) };

@@ -1,4 +1,5 @@
 /** The cheapest frame for a cloth that passes the sheet's own checks, and what all of it costs. */
+
 import { cleanPath, distance } from '../plan/geometry/shapes.ts';
 import type { Cloth, Plan } from '../plan/types.ts';
 import { unitsOf } from '../plan/units/units.ts';

@@ -1,5 +1,7 @@
-import { isCloth } from '../plan/kinds.ts';
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
+
+import { isCloth } from '../plan/kinds.ts';
+import { refusal } from '../plan/problems.ts';
 import type { Cloth, Plan } from '../plan/types.ts';
 import { formatCut } from '../plan/units/shown.ts';
 import { unitsOf } from '../plan/units/units.ts';
@@ -41,7 +43,7 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
   const thing = plan.features.find((feature) => feature.id === id);
   if (thing === undefined || !isCloth(thing)) {
     const message = notBuildableMessage(plan, id, thing?.kind);
-    return { ok: false, problems: [{ pointer: '/features', message, severity: 'error' }] };
+    return refusal('/features', message);
   }
   const units = unitsOf(plan);
   const result = designOf(thing, plan, units);

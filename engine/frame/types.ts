@@ -2,6 +2,7 @@
  * The build sheet as data: how to build a canopy's or a screen's frame, what to buy, and what to mind.
  * Metres, kilograms, newtons, m/s unless a name says otherwise. Sentences are in the plan's `units`.
  */
+
 import type { Problem } from '../plan/types.ts';
 import type { CutPlan, CutTube } from './cuts/types.ts';
 import type { AsBuiltField, Fitting, FrameDrawing, Piece, SettingOut, SocketCheck } from './layout/types.ts';

@@ -1,6 +1,7 @@
+/** Why a frame cannot be built, and what would cure it. */
+
 import { isCloth } from '../plan/kinds.ts';
 import { ROUNDING } from '../plan/numbers/tolerances.ts';
-/** Why a frame cannot be built, and what would cure it. */
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Cloth, Plan } from '../plan/types.ts';
 import { formatCut } from '../plan/units/shown.ts';

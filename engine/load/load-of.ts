@@ -1,5 +1,6 @@
 import { isDark } from '../cast/passes.ts';
 import { LIMITS } from '../plan/file/limits.ts';
+import { errorAt } from '../plan/problems.ts';
 import type { Plan, Problem } from '../plan/types.ts';
 import { type Units, unitsOf } from '../plan/units/units.ts';
 import type { Period } from '../sun/samples.ts';
@@ -99,5 +100,5 @@ function tooManyCells(columns: number, rows: number, cell: number): Problem {
   const message =
     `A cell of ${cell} m would make a grid of ${columns} × ${rows} cells; the most is ` +
     `${LIMITS.cells.toLocaleString('en')}. Choose a larger cell.`;
-  return { pointer: '--cell', message, severity: 'error' };
+  return errorAt('--cell', message);
 }

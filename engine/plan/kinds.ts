@@ -1,4 +1,5 @@
 /** Kinds of things that are asked for together. */
+
 import type { Cloth, Feature, Plant } from './types.ts';
 
 export function isCloth(feature: Feature): feature is Cloth {

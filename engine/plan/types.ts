@@ -8,6 +8,7 @@
  * Everything is read-only: an edit makes a new plan that shares what did not change.
  * Keys this version does not know are kept untouched in the object they stand in.
  */
+
 import type { FEATURE } from './schema/feature.ts';
 import type { Held, HeldKind, Said } from './schema/held.ts';
 import type { PLAN, PLANT_ROW } from './schema/plan.ts';

@@ -1,4 +1,5 @@
 /** The solids of yards that are held against each other, each laid out once. */
+
 import type { Feature, Plan } from '../plan/types.ts';
 import { buildScene } from './build.ts';
 import type { Scene } from './solids.ts';

@@ -1,5 +1,6 @@
 import { stepMinutesOf } from '../plan/defaults.ts';
 import { Kept } from '../plan/kept.ts';
+import { refusal } from '../plan/problems.ts';
 import type { CivilDate, MonthDay, Problem } from '../plan/types.ts';
 import { MS_PER_HOUR, MS_PER_MINUTE } from '../plan/units/per-unit.ts';
 import { monthDayOf, monthOfDate } from './days/calendar.ts';
@@ -93,10 +94,7 @@ const known = new Kept<SampleResult>();
 function sampled(plan: Setting, period: Period, weather?: Weather): SampleResult {
   const { latitude, longitude, timeZone } = plan.site;
   if (!isTimeZone(timeZone)) {
-    return {
-      ok: false,
-      problems: [{ pointer: '/site/timeZone', message: `"${timeZone}" is not a known time zone.`, severity: 'error' }],
-    };
+    return refusal('/site/timeZone', `"${timeZone}" is not a known time zone.`);
   }
   const found = periodDays(plan, period, weather);
   if (!found.ok) return found;

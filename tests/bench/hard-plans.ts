@@ -4,6 +4,7 @@
  * that is none. Run by hand: `node --import tsx tests/bench/hard-plans.ts COUNT SEED [YARD …] [VERB …]`; without yards
  * every kind in turn, without verbs all but `site`, which takes as long as the others together.
  */
+
 import { main } from '../../engine/cli.ts';
 import { CATALOGUE } from '../../engine/plan/catalogue/plants.ts';
 import type { Feature, Plan, PlanPoint } from '../../engine/plan/types.ts';

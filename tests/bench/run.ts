@@ -3,6 +3,7 @@
  * the words; `page` also looks at the page in a browser. Measured, never asserted; a claim of speed is a ratio within
  * one run.
  */
+
 import { readdirSync } from 'node:fs';
 import { measure } from './harness.ts';
 import type { BenchCase } from './harness.ts';

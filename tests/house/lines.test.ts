@@ -20,3 +20,12 @@ test('no line is longer than 120 characters: a formatter breaks code, and people
   expect(SOURCES.length).toBeGreaterThan(500);
   expect(long).toEqual([]);
 });
+
+test('what is said of a whole file stands first in it, apart from the imports, which are sorted below it', () => {
+  const sunken = SOURCES.filter((file) =>
+    /^import [^;]*;\n+\/\*\*(?:(?!\*\/)[^])*\*\/\nimport |^\/\*\*(?:(?!\*\/)[^])*\*\/\nimport /m.test(
+      readFileSync(join(ROOT, file), 'utf8'),
+    ),
+  );
+  expect(sunken).toEqual([]);
+});

@@ -3,6 +3,7 @@
  * source outside the project or against the plain reference ray; `tests/outside` and `tests/engine/cast` assert the
  * same comparisons.
  */
+
 import { Body, Equator, Horizon, Observer } from 'astronomy-engine';
 import { castGrid } from '../../engine/cast/grids/cast-grid.ts';
 import { castRay } from '../../engine/cast/points/ray.ts';

@@ -3,6 +3,7 @@
  * Source: Natural Earth (public domain), 1 : 110 million, as the npm package world-atlas 2.0.2 packs it in TopoJSON.
  * Run: node --import tsx tests/make/land.ts PATH-OF/land-110m.json
  */
+
 import { readFileSync, writeFileSync } from 'node:fs';
 
 /** Corners are rounded to this; farther south and north nobody gardens under a burning sun. [°] */

@@ -3,6 +3,7 @@
  * where summers burn. It refuses a table that no thermometer could have written, and leaves out towns that their
  * neighbours foretell. Run: node --import tsx tests/make/normals.ts
  */
+
 import { readFileSync, writeFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { blendNormals, FARTHEST, type TownNormals } from '../../engine/survey/climate/blend-normals.ts';

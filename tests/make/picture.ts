@@ -2,6 +2,7 @@
  * Makes web/opening-view.png, the README's picture: the page as it opens, on a laptop. Run: node --import tsx
  * tests/make/picture.ts
  */
+
 import { rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';

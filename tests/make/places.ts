@@ -3,6 +3,7 @@
  * temperate world and of every capital, to start a plan from. Source: the npm package city-timezones (MIT), a
  * development dependency. Run: node --import tsx tests/make/places.ts
  */
+
 import { writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { pathToFileURL } from 'node:url';

@@ -2,6 +2,7 @@
  * Makes engine/survey/place/zones.json: the world's time zones in cells, as the npm package @photostructure/tz-lookup
  * (CC0) answers for the middle of each. It asks 300 million times. Run: node --import tsx tests/make/zones.ts
  */
+
 import { writeFileSync } from 'node:fs';
 import zoneLookup from '@photostructure/tz-lookup';
 

@@ -1,4 +1,5 @@
 /** The calendar file read back by an independent parser of RFC 5545: ical.js. */
+
 import ICAL from 'ical.js';
 import { describe, expect, test } from 'vitest';
 import { seasonOf } from '../../engine/advice/year/season/season.ts';

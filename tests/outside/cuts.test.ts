@@ -2,6 +2,7 @@
  * The cut list against published instances of the cutting-stock problem, and against instances proved twice by
  * hand-made exhaustive packing.
  */
+
 import { describe, expect, test } from 'vitest';
 import { cutStock } from '../../engine/frame/cuts/cutting-stock.ts';
 import type { CuttingJob } from '../../engine/frame/cuts/cutting-stock.ts';

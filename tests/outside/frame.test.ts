@@ -1,4 +1,5 @@
 /** Tube, rails, posts, frames and cloth against published tables and worked examples. */
+
 import { describe, expect, test } from 'vitest';
 import { baysOf, shrinkOffer } from '../../engine/frame/layout/bays.ts';
 import { sheetOf } from '../../engine/frame/sheet.ts';

@@ -1,6 +1,7 @@
+/** Published temperatures of pots, what the engine says to each, and how far that may be off. */
+
 import { type Pot, type PotDay } from '../../engine/load/pot/pot-heat.ts';
 import { doublePotted, POT_ABSORPTANCE, rootSpread, type RootZone, rootZone } from '../../engine/load/pot/root-zone.ts';
-/** Published temperatures of pots, what the engine says to each, and how far that may be off. */
 import { at, clearDay, type Place, pot } from '../engine/load/pot/pot-days.ts';
 
 /**

@@ -1,4 +1,5 @@
 /** Published temperatures of leaves and fruit, each with its source, how far it was seen, and what was assumed. */
+
 import type { Surface } from '../../engine/plan/types.ts';
 
 /** Weather is stated where the source does; the rest of it is ours. [°C], [%], [m/s], [W/m²], [°], [m] */

@@ -1,4 +1,5 @@
 /** What the engine says to a published measurement, and whether the measured value lies inside it. */
+
 import { CLAY_ABSORPTANCE } from '../../engine/advice/year/clay/clay.ts';
 import { createPointCaster } from '../../engine/cast/points/point-caster.ts';
 import { groundRise } from '../../engine/load/leaf/ground.ts';

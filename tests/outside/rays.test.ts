@@ -2,6 +2,7 @@
  * `castRay` against a reference library: every solid built anew as triangles and met with `three-mesh-bvh` 0.9
  * (bounding-volume rays on `three` meshes, MIT). Nothing of the engine's geometry is used to build or to meet them.
  */
+
 import {
   BufferGeometry,
   DoubleSide,

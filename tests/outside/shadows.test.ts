@@ -1,4 +1,5 @@
 /** Lengths, angles and places of shadows against published definitions and values. */
+
 import { describe, expect, test } from 'vitest';
 import { castGrid } from '../../engine/cast/grids/cast-grid.ts';
 import { castRay } from '../../engine/cast/points/ray.ts';

@@ -2,6 +2,7 @@
  * Sight lines over a wall against the similar triangles of any surveying primer (closed form): an eye e high, D before
  * a wall w high, sees over it, d behind it, what stands above z = e + (w − e)(D + d)/D.
  */
+
 import { describe, expect, test } from 'vitest';
 import { hiddenHeightAt, seenAbove, sightLinesOf } from '../../engine/advice/sight/hidden-height.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';

@@ -1,4 +1,5 @@
 /** The sky's patches and the sky view against published tables and closed forms of view-factor catalogues. */
+
 import { describe, expect, test } from 'vitest';
 import { skyRays, skyView } from '../../engine/cast/sky.ts';
 import type { Feature } from '../../engine/plan/types.ts';

@@ -3,6 +3,7 @@
  * those that two open packages' tests (PyETo, pyet) name beside the same figures: the paper itself was not seen beyond
  * its first lines.
  */
+
 import { describe, expect, test } from 'vitest';
 import {
   clearSkyRadiation,

@@ -1,4 +1,5 @@
 /** Wind figures against published formulas, tables and worked examples. */
+
 import { describe, expect, test } from 'vitest';
 import { beaufortOf } from '../../engine/frame/strength/beaufort.ts';
 import {

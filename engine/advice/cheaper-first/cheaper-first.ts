@@ -1,5 +1,6 @@
-import type { Outcome } from '../../load/types.ts';
 /** What to try before cloth, the cheapest first, each with what it does in this yard. */
+
+import type { Outcome } from '../../load/types.ts';
 import { isCoolCrop, sowCool } from '../../load/verdict/cool-season.ts';
 import { NO_HARM } from '../../load/verdict/harm-of.ts';
 import { isMovable } from '../../plan/kinds.ts';

@@ -10,6 +10,7 @@ import { worthOf } from '../../plan/defaults.ts';
 import { KeptByContent } from '../../plan/kept.ts';
 import { isCloth } from '../../plan/kinds.ts';
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
+import { refusal } from '../../plan/problems.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { nameOf } from '../../plan/words/names.ts';
@@ -55,16 +56,7 @@ type Bare = Omit<ComparedChoice, 'together' | 'asGoodAs' | 'beatenBy' | 'sentenc
 export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcome<CompareResult> {
   const asked = request.choices ?? (plan.options ?? []).map(({ id }) => [id]);
   if (asked.length === 0)
-    return {
-      ok: false,
-      problems: [
-        {
-          pointer: '/options',
-          message: 'There is nothing to compare: this plan has no options. Ask first where cloth pays.',
-          severity: 'error',
-        },
-      ],
-    };
+    return refusal('/options', 'There is nothing to compare: this plan has no options. Ask first where cloth pays.');
   request.progress?.(0, 'the yard as it is');
   const shareLeaves = createSharedLeaves();
   const today = judge(plan, request, shareLeaves);

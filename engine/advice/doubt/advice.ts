@@ -1,4 +1,5 @@
 /** What of the advice is another when an input is off: a verdict, the first option, or what the first one spares. */
+
 import { TODAY } from '../compare/words.ts';
 import { effectOn } from '../words/served.ts';
 import type { DoubtBar } from './types.ts';

@@ -1,4 +1,5 @@
 /** The days by which doubt judges a yard's heat. */
+
 import { heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../load/types.ts';
 import { Kept } from '../../plan/kept.ts';

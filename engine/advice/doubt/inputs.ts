@@ -1,5 +1,6 @@
-import { limitSpread } from '../../load/verdict/limit.ts';
 /** The numbers of a plan that are not taped, and the plan with each of them off by as much as it may be. */
+
+import { limitSpread } from '../../load/verdict/limit.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { plantRowOf } from '../../plan/catalogue/plants.ts';
 import { isSound } from '../../plan/check/check.ts';

@@ -1,5 +1,6 @@
-import { cellCenter } from '../../load/light/grid-of.ts';
 /** Where doubt judges each plant of a yard, and against which limit. */
+
+import { cellCenter } from '../../load/light/grid-of.ts';
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import { limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';

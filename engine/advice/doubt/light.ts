@@ -1,4 +1,5 @@
 /** What reaches many points of a yard on its heat days, and again when a single shadow caster is not as drawn. */
+
 import { type Directions, directionsOf, type Passes, passesInRow } from '../../cast/passes.ts';
 import { createDirectionCaster, createStandingCaster } from '../../cast/points/point-caster.ts';
 import { placeKey } from '../../cast/points/remembering-caster.ts';

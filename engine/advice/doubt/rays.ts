@@ -2,6 +2,7 @@
  * Harm to a yard's plants, cast with rays at the plants' points, and again for a plan in which one input is off.
  * Where a single shadow caster changed, its own rays are cast and everything else is reused.
  */
+
 import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Watering } from '../../load/leaf/leaf.ts';
 import { createWallsRound, ONE_RAY_IN, type WallsRound } from '../../load/leaf/walls/walls-round.ts';

@@ -1,4 +1,5 @@
 /** What the season's heat does at the points at which a plant is judged, and so to the plant. */
+
 import {
   BURNS_FROM,
   gravest,

@@ -1,4 +1,5 @@
 /** What is in doubt though the plan says nothing of it: shelter from the wind, what cloth stops, colours of walls. */
+
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
 import { colourOf } from '../../plan/defaults.ts';
 import { centroid, distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';

@@ -4,6 +4,7 @@ import { changeFeature, featureOf, setHow } from '../../plan/edit/edit-feature.t
 import { setClimate, setPartHow, setSite } from '../../plan/edit/plan.ts';
 import { wrapBearing } from '../../plan/geometry/angles.ts';
 import { toCentimetre } from '../../plan/numbers/rounding.ts';
+import { errorAt } from '../../plan/problems.ts';
 import type { CivilDate, Feature, KnownBy, Knowledge, Plan, Problem } from '../../plan/types.ts';
 import { parseLength, parseNumber, parseSpeed, parseTemperature } from '../../plan/units/typed.ts';
 import { unitsOf } from '../../plan/units/units.ts';
@@ -49,12 +50,7 @@ export function withAnswers(plan: Plan, answers: Answers, date: CivilDate): Answ
       blank === undefined
         ? refused('This blank is not on the sheet any more: was it answered already?')
         : answer(next, blank, text, date);
-    if (!answered.ok)
-      problems.push({
-        pointer: id,
-        message: `${blank === undefined ? id : headOf(blank)}: ${answered.reason}`,
-        severity: 'error',
-      });
+    if (!answered.ok) problems.push(errorAt(id, `${blank === undefined ? id : headOf(blank)}: ${answered.reason}`));
     else if ('celsius' in answered.value) temperatures.push(answered.value);
     else next = answered.value;
   }
@@ -122,11 +118,7 @@ function answerClimate(plan: Plan, temperatures: readonly Temperature[]): Answer
   if (wrong !== null)
     return {
       plan,
-      problems: temperatures.map(({ blank }) => ({
-        pointer: blank.id,
-        message: `${headOf(blank)}: ${wrong}`,
-        severity: 'error',
-      })),
+      problems: temperatures.map(({ blank }) => errorAt(blank.id, `${headOf(blank)}: ${wrong}`)),
     };
   const shifted: Plan = { ...plan, climate: withKnownTemperatures(plan.climate, plan.site.latitude, known) };
   // Said outright: in a rough climate a number of which nothing is said counts as a guess.

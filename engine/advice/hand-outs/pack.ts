@@ -1,10 +1,12 @@
 /**
  * An adviser's pack: climate, plants, stock and cautions of a place, prepared once and laid over a yard in one step.
  */
+
 import { plantRowOf } from '../../plan/catalogue/plants.ts';
 import { planErrors } from '../../plan/check/check.ts';
 import { monthWord } from '../../plan/dates/dates.ts';
 import { decodeJson } from '../../plan/file/decode.ts';
+import { refusal } from '../../plan/problems.ts';
 import { isRecord, show } from '../../plan/schema/say.ts';
 import type { Climate, ClimateMonth, LocalCaution, Plan, PlantRow, Problem, Stock } from '../../plan/types.ts';
 import { formatSpeed, formatTemperature, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
@@ -40,16 +42,16 @@ export type PackChange =
  */
 export function withPack(plan: Plan, file: Uint8Array | string): PackChange {
   const decoded = decodeJson(file);
-  if (!decoded.ok) return { ok: false, problems: [decoded.problem] };
+  if (!decoded.ok) return decoded;
   const { value } = decoded;
   if (!isRecord(value) || value.format !== PACK_FORMAT)
-    return refused(
+    return refusal(
       '/format',
       `This is no adviser’s pack: its format should be ` +
         `"${PACK_FORMAT}"${isRecord(value) && value.format !== undefined ? `, and is ${show(value.format)}` : ''}.`,
     );
   if (value.version !== PACK_VERSION)
-    return refused(
+    return refusal(
       '/version',
       `This program reads packs of version ${PACK_VERSION}; this one has ` +
         `${value.version === undefined ? 'none' : show(value.version)}.`,
@@ -61,13 +63,13 @@ export function withPack(plan: Plan, file: Uint8Array | string): PackChange {
     ['cautions', isListOfRecords],
   ] as const) {
     if (value[part] !== undefined && !isRight(value[part]))
-      return refused(
+      return refusal(
         `/${part}`,
         `The pack’s ${part} must be ${isRight === isRecord ? 'an object' : 'a list of objects'}, as in a plan file.`,
       );
   }
   if (isRecord(value.climate) && value.climate.months !== undefined && !isListOfRecords(value.climate.months))
-    return refused('/climate/months', 'The pack’s months must be a list of objects, as in a plan file.');
+    return refusal('/climate/months', 'The pack’s months must be a list of objects, as in a plan file.');
   const pack = value as Pack;
   const changed = merged(plan, pack);
   const problems = planErrors(changed).filter(({ pointer }) => /^\/(climate|plants|stock|cautions)\b/.test(pointer));
@@ -76,10 +78,6 @@ export function withPack(plan: Plan, file: Uint8Array | string): PackChange {
 
 function isListOfRecords(value: unknown): boolean {
   return Array.isArray(value) && value.every(isRecord);
-}
-
-function refused(pointer: string, message: string): PackChange {
-  return { ok: false, problems: [{ pointer, message, severity: 'error' }] };
 }
 
 function merged(plan: Plan, { climate, plants, stock, cautions }: Pack): Plan {

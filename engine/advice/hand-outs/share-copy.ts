@@ -1,4 +1,5 @@
 /** A plan that can be given away: what it takes to work out the sun, and nothing that says whose yard it is. */
+
 import { TUBE_IDS } from '../../frame/shop/stock.ts';
 import { CATALOGUE } from '../../plan/catalogue/plants.ts';
 import { isPlan } from '../../plan/check/check.ts';

@@ -1,6 +1,7 @@
+/** A value of the plan's schema with what people wrote left behind: which text is theirs, the schema's forms say. */
+
 import { PRICE_KEYS } from '../../frame/shop/prices.ts';
 import { TUBE_IDS } from '../../frame/shop/stock.ts';
-/** A value of the plan's schema with what people wrote left behind: which text is theirs, the schema's forms say. */
 import { ANCHOR_KINDS, GROUND_KINDS } from '../../frame/strength/grounds.ts';
 import { CATALOGUE } from '../../plan/catalogue/plants.ts';
 import { read } from '../../plan/check/read.ts';

@@ -1,5 +1,6 @@
 import { shadowRingsOf } from '../../cast/drawn/shadow-rings.ts';
 import type { Outcome } from '../../load/types.ts';
+import { refusal } from '../../plan/problems.ts';
 import type { ClockTime, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import { instantOf } from '../../sun/days/zone.ts';
@@ -11,11 +12,7 @@ import { sunAtMs } from '../../survey/place/sun-at.ts';
  */
 export function shadowEdge(plan: Plan, feature: string, when: ClockTime): Outcome<PlanPoint[][]> {
   const whenMs = instantOf(when, plan.site.timeZone);
-  if (whenMs === null)
-    return {
-      ok: false,
-      problems: [{ pointer: '', message: 'Say the day and the time of the mark.', severity: 'error' }],
-    };
+  if (whenMs === null) return refusal('', 'Say the day and the time of the mark.');
   const { azimuth, altitude } = sunAtMs(whenMs, plan.site);
   const scene = buildScene({ ...plan, features: plan.features.filter(({ id }) => id === feature) });
   return {

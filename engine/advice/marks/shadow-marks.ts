@@ -1,13 +1,15 @@
-import type { Outcome } from '../../load/types.ts';
-import { upBearingOf } from '../../plan/defaults.ts';
-import type { Feature, Plan, Problem } from '../../plan/types.ts';
-import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
-import { formatLength } from '../../plan/units/shown.ts';
-import { type Units, unitsOf } from '../../plan/units/units.ts';
 /**
  * Where a shadow's edge was really found, against where the plan puts it at that minute: how far off, and what would
  * cure it.
  */
+
+import type { Outcome } from '../../load/types.ts';
+import { upBearingOf } from '../../plan/defaults.ts';
+import { errorAt } from '../../plan/problems.ts';
+import type { Feature, Plan, Problem } from '../../plan/types.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
+import { formatLength } from '../../plan/units/shown.ts';
+import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { momentWords } from '../../plan/words/moment-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import { instantOf } from '../../sun/days/zone.ts';
@@ -44,7 +46,7 @@ export function shadowMarks(
   const marked = marks.flatMap((mark, k): Marked[] => {
     const read = markedOf(plan, mark);
     if (typeof read !== 'string') return [read];
-    problems.push({ pointer: `/marks/${k}`, message: `Mark ${k + 1}: ${read}`, severity: 'error' });
+    problems.push(errorAt(`/marks/${k}`, `Mark ${k + 1}: ${read}`));
     return [];
   });
   if (problems.length > 0) return { ok: false, problems };

@@ -1,9 +1,10 @@
+/** North and heights as numbers that shadow marks may correct. */
+
 import { upBearingOf } from '../../plan/defaults.ts';
 import { wrapBearing } from '../../plan/geometry/angles.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-/** North and heights as numbers that shadow marks may correct. */
 import { namedInside } from '../../plan/words/names.ts';
 import { defaultPm, TAPE_PM } from '../../survey/known-by.ts';
 import { withNumber } from '../doubt/inputs.ts';

@@ -1,5 +1,6 @@
-import { eavesOf, potOf } from '../../plan/defaults.ts';
 /** Where a pot may stand, and why not where it may not. */
+
+import { eavesOf, potOf } from '../../plan/defaults.ts';
 import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import {
   boundsOf,

@@ -3,6 +3,7 @@
  * by 20 points every four days [common practice and extension pages, from memory; seedlings "a week or so", UF/IFAS and
  * UA Maricopa, seen].
  */
+
 import type { CivilDate } from '../../plan/types.ts';
 import { daysAfter } from '../../sun/days/calendar.ts';
 

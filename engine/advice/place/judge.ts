@@ -1,4 +1,5 @@
 /** What a potted plant would get wherever it might stand, fast enough to ask at a thousand places. */
+
 import { createPointCaster } from '../../cast/points/point-caster.ts';
 import { createDoser } from '../../load/leaf/doses.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../load/leaf/heat-day.ts';

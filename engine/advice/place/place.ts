@@ -2,6 +2,7 @@ import type { Outcome, PlantLoad } from '../../load/types.ts';
 import { plantLoad } from '../../load/verdict/plant-load.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import { isPot } from '../../plan/kinds.ts';
+import { refusal } from '../../plan/problems.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
@@ -75,10 +76,7 @@ function winterPlace(
 
 function potToMove(plan: Plan, id: string): Outcome<{ plant: Plant; row: PlantRow }> {
   const feature = plan.features.find((each) => each.id === id);
-  const refuse = (message: string): Outcome<never> => ({
-    ok: false,
-    problems: [{ pointer: '--plant', message, severity: 'error' }],
-  });
+  const refuse = (message: string): Outcome<never> => refusal('--plant', message);
   if (feature === undefined) {
     const pots = plan.features
       .filter(isPot)

@@ -2,6 +2,7 @@ import { plantLoadsOf } from '../../load/load-of.ts';
 import type { Outcome, PlantLoad } from '../../load/types.ts';
 import { plantRowOf } from '../../plan/catalogue/plants.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
+import { refusal } from '../../plan/problems.ts';
 import type { Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
@@ -22,12 +23,7 @@ export interface PotThere {
 /** A pot by its plant's id, as long as it stands on the plan. */
 export function potNamed(plan: Plan, id: string): Outcome<Plant> {
   const pot = featureOf(plan, id);
-  return pot?.kind === 'plant'
-    ? { ok: true, value: pot }
-    : {
-        ok: false,
-        problems: [{ pointer: '/features', message: 'This pot is no longer on the plan.', severity: 'error' }],
-      };
+  return pot?.kind === 'plant' ? { ok: true, value: pot } : refusal('/features', 'This pot is no longer on the plan.');
 }
 
 /**

@@ -1,7 +1,8 @@
+/** The places for a pot in their order, worked out only as far down as somebody asks. */
+
 import type { LightStanding } from '../../load/light/light-class.ts';
 import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
 import type { Roots } from '../../load/types.ts';
-/** The places for a pot in their order, worked out only as far down as somebody asks. */
 import { boundsOf, distance } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import type { PlantLight } from '../compare/types.ts';

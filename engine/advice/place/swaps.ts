@@ -1,5 +1,6 @@
-import type { Outcome } from '../../load/types.ts';
 /** Which two pots would fare better in each other's place. */
+
+import type { Outcome } from '../../load/types.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import { isMovable } from '../../plan/kinds.ts';

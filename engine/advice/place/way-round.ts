@@ -1,3 +1,5 @@
+/** The way of a pot round what stands in the straight one: through the gates drawn and past the ends and corners. */
+
 import { type Gate, gatesOf, PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import {
   distance,
@@ -9,7 +11,6 @@ import {
   closedRing,
 } from '../../plan/geometry/shapes.ts';
 import { Kept } from '../../plan/kept.ts';
-/** The way of a pot round what stands in the straight one: through the gates drawn and past the ends and corners. */
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 

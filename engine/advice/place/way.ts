@@ -1,4 +1,5 @@
 /** The way of a pot from where it stands to another place: how far, round what, and how many steps. */
+
 import { gatesOf } from '../../plan/geometry/gates.ts';
 import { openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';

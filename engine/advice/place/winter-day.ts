@@ -1,4 +1,5 @@
 /** The day that stands for winter where a pot is placed. */
+
 import type { MonthDay, Plan } from '../../plan/types.ts';
 
 /** The middle of winter at a latitude. */

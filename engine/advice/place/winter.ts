@@ -1,4 +1,5 @@
 /** A pot has two homes where summer and winter want different ones. */
+
 import type { PlantRow } from '../../plan/types.ts';
 
 /**

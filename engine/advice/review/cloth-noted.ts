@@ -1,4 +1,5 @@
 /** How long the cloth of a summer really hung, as the diary has it. */
+
 import { dayWords } from '../../plan/dates/dates.ts';
 import type { Plan } from '../../plan/types.ts';
 import { namedInside } from '../../plan/words/names.ts';

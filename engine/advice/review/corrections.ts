@@ -1,7 +1,8 @@
-import { monthOf, upBearingOf } from '../../plan/defaults.ts';
 /**
  * Which one input would bring the estimate nearest to the readings: offered with what it gains, never made by itself.
  */
+
+import { monthOf, upBearingOf } from '../../plan/defaults.ts';
 import { wrapBearing } from '../../plan/geometry/angles.ts';
 import { isCloth } from '../../plan/kinds.ts';
 import type { Feature, Plan } from '../../plan/types.ts';

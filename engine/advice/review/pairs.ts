@@ -1,5 +1,6 @@
-import { coolerBy, type LeafCase } from '../../load/leaf/spread.ts';
 /** Two readings that belong together, one under the cloth and one in the open. */
+
+import { coolerBy, type LeafCase } from '../../load/leaf/spread.ts';
 import type { Plan, Reading } from '../../plan/types.ts';
 import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { instantOf } from '../../sun/days/zone.ts';

@@ -1,4 +1,5 @@
 /** How to take a reading that is worth comparing. */
+
 import type { Advice } from '../year/advice.ts';
 
 export const READING_PROTOCOL: readonly Advice[] = [

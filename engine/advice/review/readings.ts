@@ -1,3 +1,5 @@
+/** Readings of leaves against the estimate of the same minute. */
+
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
 import { surfaceTemperature } from '../../load/leaf/leaf.ts';
 import { type LeafCase, spreadOf, spreadParts } from '../../load/leaf/spread.ts';
@@ -6,7 +8,6 @@ import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts'
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue/plants.ts';
-/** Readings of leaves against the estimate of the same minute. */
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { formatTemperature } from '../../plan/units/shown.ts';

@@ -1,8 +1,9 @@
+/** Did it work? Readings and damage against the estimate, and this year against the last. */
+
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import { unitsOf, type Units } from '../../plan/units/units.ts';
 import { momentWords } from '../../plan/words/moment-words.ts';
-/** Did it work? Readings and damage against the estimate, and this year against the last. */
 import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { whyBurnt } from '../why/why.ts';
 import { seasonYearOf } from '../year/span.ts';

@@ -1,5 +1,6 @@
-import { meanOf } from '../../plan/numbers/mean.ts';
 /** How warm two summers were, by what was typed of them: weather of one year, which the climate is not. */
+
+import { meanOf } from '../../plan/numbers/mean.ts';
 import type { Climate, Plan, Summer } from '../../plan/types.ts';
 import { seasonMonths } from '../../sun/days/season.ts';
 

@@ -1,4 +1,5 @@
 /** What readings and damage say about the estimate. */
+
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import type { YearFinding } from './year-finding.ts';
 

@@ -1,8 +1,9 @@
-import type { Outcome } from '../../load/types.ts';
 /**
  * Whether a plant fared better than the summer explains: by a plant that was left as it was, else by putting last
  * year's yard through this year's heat too.
  */
+
+import type { Outcome } from '../../load/types.ts';
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { KeptByContent } from '../../plan/kept.ts';
 import { isCloth } from '../../plan/kinds.ts';

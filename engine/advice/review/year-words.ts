@@ -1,7 +1,8 @@
+/** Year against year in sentences: the answer first, then what it rests on. */
+
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperatureDifference } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
-/** Year against year in sentences: the answer first, then what it rests on. */
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { clothNoted } from './cloth-noted.ts';

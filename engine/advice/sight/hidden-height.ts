@@ -1,6 +1,3 @@
-import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { opennessOf } from '../../plan/defaults.ts';
-import { cleanPath, distance, pointInRing } from '../../plan/geometry/shapes.ts';
 /**
  * How tall a thing may stand unseen. Walls, hedges and buildings hide what is behind them when no more than a tenth of
  * the light passes through them; trees and cloth do not count, for leaves fall and cloth comes down. The ground is
@@ -10,6 +7,10 @@ import { cleanPath, distance, pointInRing } from '../../plan/geometry/shapes.ts'
  * crosses on the plan between the shares t1 and t2 of the way hides everything below e + (w − e)/t, with t = t1 where
  * it is taller than the eye (its near face decides) and t = t2 where it is lower (its far face does).
  */
+
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
+import { opennessOf } from '../../plan/defaults.ts';
+import { cleanPath, distance, pointInRing } from '../../plan/geometry/shapes.ts';
 import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { Eye, Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';

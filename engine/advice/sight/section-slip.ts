@@ -1,8 +1,9 @@
-import type { Passes } from '../../cast/passes.ts';
 /**
  * When the low sun slips under a canopy to a point, and what more cloth would stop it, minute by minute through one
  * day.
  */
+
+import type { Passes } from '../../cast/passes.ts';
 import { createPointCaster } from '../../cast/points/point-caster.ts';
 import { riseOf, turnOf, upBearingOf } from '../../plan/defaults.ts';
 import { canopyEdge } from '../../plan/geometry/cloth-shapes.ts';

@@ -2,6 +2,7 @@ import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { foliageFromOf, potOf, turnOf, upBearingOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
 import { type ClockStretch, formatClock } from '../../plan/units/clock.ts';
 import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
@@ -89,15 +90,15 @@ interface SlipAt {
  */
 export function sectionOf(plan: Plan, request: SectionRequest): Outcome<Section> {
   const canopy = plan.features.find(({ id }) => id === request.canopy);
-  if (canopy?.kind !== 'canopy') return refuse('canopy', `There is no roof "${request.canopy}".`);
+  if (canopy?.kind !== 'canopy') return refuseOption('canopy', `There is no roof "${request.canopy}".`);
   const plant = plan.features.find(({ id }) => id === request.plant);
   if (plant?.kind !== 'plant')
-    return refuse(
+    return refuseOption(
       'plant',
       `There is no plant "${request.plant}"; a section is drawn through a plant, not a bed or a tree.`,
     );
   if (request.until !== undefined && !/^([01]\d|2[0-3]):[0-5]\d$/.test(request.until))
-    return refuse('until', `"${request.until}" is no clock time: write it as 18:10.`);
+    return refuseOption('until', `"${request.until}" is no clock time: write it as 18:10.`);
   const sampled = samplesOf(plan, request.period ?? { kind: 'heatwave' });
   if (!sampled.ok) return sampled;
   const day = canopyDayOf(plan, canopy, sampled.samples.days[0]);
@@ -140,10 +141,6 @@ export function sectionOf(plan: Plan, request: SectionRequest): Outcome<Section>
   };
   const told = { units: request.units ?? unitsOf(plan), up: sunUp(plan, sampled.samples.days[0].date) };
   return { ok: true, value: { ...bare, sentence: sentenceOf(plan, canopy, plant, bare, told) } };
-}
-
-function refuse(what: string, message: string): Outcome<never> {
-  return { ok: false, problems: [{ pointer: `--${what}`, message, severity: 'error' }] };
 }
 
 function lengthOf(slip: Slip | null): number {

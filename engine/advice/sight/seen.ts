@@ -1,9 +1,10 @@
-import { canopyCorners } from '../../plan/geometry/cloth-shapes.ts';
 /**
  * Who sees cloth, and how much of it: the one notion that the search, options, map and words ask. What shows of a cloth
  * is what stands higher than the hidden height of its place; an onlooker's line sees it from as much of its length as
  * something shows.
  */
+
+import { canopyCorners } from '../../plan/geometry/cloth-shapes.ts';
 import { cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { countUp, ROUNDING } from '../../plan/numbers/tolerances.ts';

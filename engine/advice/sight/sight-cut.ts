@@ -1,6 +1,7 @@
 /**
  * May it be seen over the wall? For each onlooker the one line of sight that shows most of a cloth, as a cut to draw.
  */
+
 import { distance } from '../../plan/geometry/shapes.ts';
 import type { Cloth, Plan, PlanPoint } from '../../plan/types.ts';
 import { seenAbove, sightLinesOf } from './hidden-height.ts';

@@ -1,4 +1,5 @@
 /** What is told first of a search: in the order in which a person decides. */
+
 import { groundPlace } from '../../frame/strength/grounds.ts';
 import { burnsByFruit } from '../../load/verdict/planted.ts';
 import type { Plan } from '../../plan/types.ts';

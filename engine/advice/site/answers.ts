@@ -1,4 +1,5 @@
 /** Of what was found, the few that a person chooses between. */
+
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { AnswerRole } from './types.ts';
 

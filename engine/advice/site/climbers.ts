@@ -1,4 +1,5 @@
 /** Climbers for a living screen: how dense they are by years, when in leaf, what they drink. */
+
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 

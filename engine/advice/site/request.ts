@@ -1,6 +1,7 @@
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import { countUp } from '../../plan/numbers/tolerances.ts';
+import { errorAt } from '../../plan/problems.ts';
 import { withoutUndefined } from '../../plan/schema/say.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { dropForms } from './kinds/roof-with-drops.ts';
@@ -80,8 +81,7 @@ function problemsOf(
   heights: readonly number[],
 ): Problem[] {
   const problems: Problem[] = [];
-  const refuse = (option: string, message: string) =>
-    problems.push({ pointer: `--${option}`, message, severity: 'error' });
+  const refuse = (option: string, message: string) => problems.push(errorAt(`--${option}`, message));
   for (const { length, width } of sizes) {
     if (!(width >= step && length <= MOST_SIDE))
       refuse('size', `A size of ${length} × ${width} m cannot be searched: sides run from ${step} to ${MOST_SIDE} m.`);

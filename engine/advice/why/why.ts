@@ -4,7 +4,8 @@ import type { Outcome, Roots } from '../../load/types.ts';
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
 import { yardOf } from '../../load/yard.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-import type { CivilDate, JournalEntry, Plan, Problem, Side } from '../../plan/types.ts';
+import { refusal } from '../../plan/problems.ts';
+import type { CivilDate, JournalEntry, Plan, Side } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { monthOfDate } from '../../sun/days/calendar.ts';
 import { seasonMonths } from '../../sun/days/season.ts';
@@ -44,10 +45,10 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
   const date = request.date ?? entry?.date ?? null;
   const { plan: thatYear, notes } = planOfYear(plan, request.plant, date);
   const feature = plantFeatures(thatYear).find(({ id }) => id === request.plant);
-  if (feature === undefined) return problem('--plant', unknownPlant(plan, request.plant));
+  if (feature === undefined) return refusal('--plant', unknownPlant(plan, request.plant));
   const side = request.side ?? entry?.side ?? (entry === undefined ? undefined : 'unknown');
   if (side === undefined)
-    return problem(
+    return refusal(
       '--side',
       `No damage to "${request.plant}" is in the journal: say on which side it burnt, or "unknown".`,
     );
@@ -220,8 +221,4 @@ function planOfYear(plan: Plan, plantId: string, date: CivilDate | null): { plan
 function unknownPlant(plan: Plan, id: string): string {
   const ids = plantFeatures(plan).map((feature) => `"${feature.id}"`);
   return `There is no plant, bed or planted tree "${id}"${ids.length > 0 ? `; there are ${ids.join(', ')}` : ''}.`;
-}
-
-function problem(pointer: string, message: string): { ok: false; problems: Problem[] } {
-  return { ok: false, problems: [{ pointer, message, severity: 'error' }] };
 }

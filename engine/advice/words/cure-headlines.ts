@@ -1,4 +1,5 @@
 /** What the stages that cure something open with: at most twenty words that a person would say. */
+
 import type { PlantLoad } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';

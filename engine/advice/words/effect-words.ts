@@ -1,6 +1,7 @@
+/** What a change does to whose heat damage: a number never stands without the plants that it is told of. */
+
 import type { Plan } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
-/** What a change does to whose heat damage: a number never stands without the plants that it is told of. */
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import type { PlantEffect } from './served.ts';

@@ -1,9 +1,10 @@
-import type { Verdict } from '../../load/types.ts';
 /**
  * How plants stand on the heatwave day after a change that was made for them. What is taken off their heat damage is of
  * the whole season and of all sides; a verdict is of one day and the sunniest side: it is always told as that, so that
  * a plant may keep little of its damage and burn on that day, or most of it and be saved by water.
  */
+
+import type { Verdict } from '../../load/types.ts';
 import { burnsByFruit } from '../../load/verdict/planted.ts';
 import type { Plan } from '../../plan/types.ts';
 import { listWords } from '../../plan/words/list-words.ts';

@@ -1,4 +1,5 @@
 /** What the first two stages open with: at most twenty words that a person would say. */
+
 import type { PlantLoad, Stretch } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { edgeWord } from '../../plan/units/clock.ts';

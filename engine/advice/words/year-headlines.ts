@@ -1,4 +1,5 @@
 /** The one sentence with which the year opens, and the one with which a look back does. */
+
 import { dayWords } from '../../plan/dates/dates.ts';
 import type { Plan } from '../../plan/types.ts';
 import { namedInside } from '../../plan/words/names.ts';

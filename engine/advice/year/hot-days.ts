@@ -1,8 +1,9 @@
-import type { Outcome } from '../../load/types.ts';
 /**
  * What hot days do to plants, month by month: the days that come every summer, one in ten, and the heatwave that may.
  * Clay, cloth and the watch for heat are all dated by them.
  */
+
+import type { Outcome } from '../../load/types.ts';
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { isEstablished } from '../../load/verdict/limit.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';

@@ -1,4 +1,5 @@
 /** Pots whose roots would die in the heat: which help each wants, and how to say so. */
+
 import { HELP_WORDS, WORTH_DOING } from '../../load/pot/pot-words.ts';
 import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
 import type { RootHelpId, Roots } from '../../load/types.ts';

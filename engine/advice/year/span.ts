@@ -1,7 +1,8 @@
-import { dayOfMonth } from '../../plan/dates/dates.ts';
 /**
  * The months around a season that the climate has figures for: cloth may be wanted before the season begins, and after.
  */
+
+import { dayOfMonth } from '../../plan/dates/dates.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../sun/days/calendar.ts';

@@ -1,4 +1,5 @@
 /** Solids in the way of many directions from single points, and what each lets through. */
+
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { fadingIn, lengthInCrown } from '../../scene/crown.ts';
 import { isConvex, SEGMENT, unionOutline } from '../../scene/outline.ts';

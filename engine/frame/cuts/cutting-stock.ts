@@ -3,6 +3,7 @@
  * integer in one unit of the caller's choice, since floating point breaks the fits that are exact. A result is called
  * proven only when a lower bound proved in integers meets it or the search ran to its end.
  */
+
 import { weightOf } from './patterns.ts';
 import type { Counts, Pattern, Sizes } from './patterns.ts';
 import { boundFrom, relax } from './relaxation.ts';

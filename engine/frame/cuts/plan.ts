@@ -1,6 +1,7 @@
+/** The cut list of a frame: its pieces from the tubes that the shop has, and small changes that would save tubes. */
+
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { StockTube } from '../../plan/types.ts';
-/** The cut list of a frame: its pieces from the tubes that the shop has, and small changes that would save tubes. */
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { TENTHS_PER_METRE, tenthsOf } from '../layout/fittings.ts';

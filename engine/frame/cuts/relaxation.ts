@@ -3,6 +3,7 @@
  * programme over all patterns, its columns found by knapsack. Its prices give a lower bound that is then proved in
  * integers, so rounding inside the simplex can weaken the bound but never make it false.
  */
+
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import { mostValuable } from './patterns.ts';
 import type { Counts, Pattern, Sizes } from './patterns.ts';

@@ -1,6 +1,7 @@
 /**
  * Depth-first search for the cheapest way of cutting, tube by tube, with a proved bound and a memory of what was seen.
  */
+
 import { fitsCheaper, fullPatterns } from './patterns.ts';
 import type { Budget, Counts, Pattern, Sizes } from './patterns.ts';
 import type { Bound } from './relaxation.ts';

@@ -2,6 +2,7 @@
  * Among equally cheap ways of cutting, the one that is least work to do: fewest different patterns, then the longest
  * left-over.
  */
+
 import { weightOf } from './patterns.ts';
 import type { Budget, Counts, Pattern, Sizes } from './patterns.ts';
 import type { Bound } from './relaxation.ts';

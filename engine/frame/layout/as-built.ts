@@ -1,10 +1,12 @@
 /** What was really built, measured, and put back into the plan. */
+
 import { riseOf, turnOf } from '../../plan/defaults.ts';
 import { degreesOf } from '../../plan/geometry/angles.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
 import { isCloth } from '../../plan/kinds.ts';
 import { meanOf } from '../../plan/numbers/mean.ts';
 import { pointToMillimetre, toMillimetre } from '../../plan/numbers/rounding.ts';
+import { refusal } from '../../plan/problems.ts';
 import type { Canopy, Cloth, Feature, Plan, PlanPoint, Problem, Screen, YardOption } from '../../plan/types.ts';
 import { formatCut, formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
@@ -68,7 +70,8 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
   const yard: Plan =
     option === undefined ? plan : { ...plan, features: applyOption(plan.features, option, '/options', []) };
   const thing = yard.features.find((feature) => feature.id === id);
-  if (thing === undefined || !isCloth(thing)) return refused(`There is no roof or screen "${id}" to put right.`);
+  if (thing === undefined || !isCloth(thing))
+    return refusal('/features', `There is no roof or screen "${id}" to put right.`);
   const brief = briefOf(thing, yard);
   if (!brief.ok) return brief;
   const units = unitsOf(plan);
@@ -76,10 +79,10 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
     thing.kind === 'canopy' ? canopyFrame(thing, brief.brief, ON_FEET, yard) : screenFrame(thing, brief.brief, 0);
   const placed = settingOut(model, yard, units);
   const fault = faultIn(measured, thing, placed);
-  if (fault !== null) return refused(fault);
+  if (fault !== null) return refusal('/features', fault);
   const posts = measuredPosts(thing, placed);
   const places = placesFound(posts, placed, measured, units);
-  if (!places.ok) return refused(places.message);
+  if (!places.ok) return refusal('/features', places.message);
 
   const heights = posts.map((post) => measured[`${post.id}-height`] ?? post.height);
   const { feature, remarks } =
@@ -230,8 +233,4 @@ function changesOf(before: Cloth, after: Cloth, units: Units): string[] {
     if (moved >= 0.5 / PER_METRE) changes.push(`an end moves by ${formatCut(moved, units)}`);
   }
   return changes.length > 0 ? changes : ['It stands as planned.'];
-}
-
-function refused(message: string): AsBuiltResult {
-  return { ok: false, problems: [{ pointer: '/features', message, severity: 'error' }] };
 }

@@ -1,4 +1,5 @@
 /** The true rectangle that four measured corners fit best. */
+
 import { distance } from '../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 

@@ -1,4 +1,5 @@
 /** How a canopy or a screen is to be built, or why it cannot be: what its `frame` says, else the defaults. */
+
 import { cleanPath, distance } from '../../plan/geometry/shapes.ts';
 import type { Cloth, Plan, Problem } from '../../plan/types.ts';
 import { concreteBag, tubeChoice, tubeChoices } from '../shop/stock.ts';
@@ -8,7 +9,7 @@ import { sectionOf } from '../strength/tube.ts';
 import { baysOf, MAX_BAY } from './bays.ts';
 import { canopyGrid } from './canopy-grid.ts';
 import { cheapestThatStands } from './cheapest-tube.ts';
-import { frameName, pointerOf } from './model.ts';
+import { frameName, refuseFrame } from './model.ts';
 import type { FrameBrief } from './model.ts';
 
 /** Gust to anchor for where nobody named one: 72 km/h, this project's own. [m/s] */
@@ -33,12 +34,12 @@ export function briefOf(thing: Cloth, plan: Plan): BriefResult {
       tube === undefined
         ? 'The stock list has no tube to build with.'
         : `${frameName(thing)} is to be built of tube "${tube}", but the stock list has none of that name.`;
-    return refused(plan, thing, 'frame/tube', message);
+    return refuseFrame(plan, thing, 'frame/tube', message);
   }
   const briefs = choices.map((choice) => briefWith(thing, plan, choice));
   const hands = briefs.filter(({ maxBay }) => postCount(thing, maxBay) <= MOST_POSTS);
   if (hands.length === 0)
-    return refused(
+    return refuseFrame(
       plan,
       thing,
       'frame/maxBay',
@@ -103,8 +104,4 @@ function postCount(thing: Cloth, maxBay: number): number {
   }
   const path = cleanPath(thing.path);
   return path.reduce((sum, point, k) => (k === 0 ? 1 : sum + baysOf(distance(path[k - 1], point), maxBay)), 0);
-}
-
-function refused(plan: Plan, thing: Cloth, key: string, message: string): BriefResult {
-  return { ok: false, problems: [{ pointer: pointerOf(plan, thing.id, key), message, severity: 'error' }] };
 }

@@ -1,4 +1,5 @@
 /** The cloths of a canopy, where each hangs, and how the wind strikes those that stand. */
+
 import { riseOf } from '../../plan/defaults.ts';
 import { spaceDistance, type SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, Drop } from '../../plan/types.ts';

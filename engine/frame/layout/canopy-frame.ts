@@ -1,5 +1,6 @@
-import { riseOf } from '../../plan/defaults.ts';
 /** The frame of a canopy: a flat or sloped grid of rails, a post under every joint, square bays. */
+
+import { riseOf } from '../../plan/defaults.ts';
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Canopy, Drop, Plan } from '../../plan/types.ts';
 import type { SunkDepth } from '../strength/footings.ts';

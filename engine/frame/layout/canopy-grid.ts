@@ -1,7 +1,8 @@
+/** The grid that a canopy's frame stands on: how many bays, where each joint is, and which posts cannot stand. */
+
 import { riseOf } from '../../plan/defaults.ts';
 import { degreesOf } from '../../plan/geometry/angles.ts';
 import { canopyCorners } from '../../plan/geometry/cloth-shapes.ts';
-/** The grid that a canopy's frame stands on: how many bays, where each joint is, and which posts cannot stand. */
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, Plan, PlanPoint } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';

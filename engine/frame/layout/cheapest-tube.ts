@@ -1,4 +1,5 @@
 /** Which tube a frame is built of, and whether it has braces, where its plan leaves that open. */
+
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Cloth, Plan } from '../../plan/types.ts';
 import { jointPrice } from '../shop/joint-price.ts';

@@ -1,4 +1,5 @@
 /** Joints by kind and count, and the check that no tube end is left over. */
+
 import { spaceDistance } from '../../plan/geometry/vectors.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { FrameJoint, FrameModel } from './model.ts';

@@ -1,5 +1,6 @@
-import { isCloth } from '../../plan/kinds.ts';
 /** What the posts of a yard stand in. */
+
+import { isCloth } from '../../plan/kinds.ts';
 import type { Plan } from '../../plan/types.ts';
 import { drawnAnywhere } from '../../plan/yards/options.ts';
 import { GROUND_KINDS } from '../strength/grounds.ts';

@@ -1,5 +1,6 @@
-import { riseOf } from '../../plan/defaults.ts';
 /** A frame that stands keeps its posts, tube and braces, whatever sizes the tape then shows. */
+
+import { riseOf } from '../../plan/defaults.ts';
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Cloth, FrameChoice, Plan } from '../../plan/types.ts';
 import { formatCut } from '../../plan/units/shown.ts';

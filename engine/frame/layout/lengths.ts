@@ -1,4 +1,5 @@
 /** Lengths, forces and stresses as a builder reads them, beside `formatCut` for what is cut. */
+
 import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
 import { formatCut, formatLength, formatMass } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';

@@ -1,5 +1,7 @@
 /** A frame as posts, tubes and joints, before anything is bought: what canopies and screens have in common. */
+
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
+import { refusal } from '../../plan/problems.ts';
 import type { Cloth, Plan, PlanPoint, StockTube } from '../../plan/types.ts';
 import { shownName } from '../../plan/words/shown-name.ts';
 import type { TubeSection } from '../strength/tube.ts';
@@ -129,8 +131,8 @@ export function frameName(thing: Cloth): string {
   return shownName(thing.name ?? `The ${thing.kind} "${thing.id}"`);
 }
 
-/** JSON Pointer of a key of a feature, or of the feature list when it is not in it. */
-export function pointerOf(plan: Plan, id: string, key: string): string {
+/** Why a frame cannot be built. @param key of the canopy or screen that is to blame */
+export function refuseFrame(plan: Plan, { id }: Cloth, key: string, message: string): ReturnType<typeof refusal> {
   const index = plan.features.findIndex((feature) => feature.id === id);
-  return index < 0 ? '/features' : `/features/${index}/${key}`;
+  return refusal(index < 0 ? '/features' : `/features/${index}/${key}`, message);
 }

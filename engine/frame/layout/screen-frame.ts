@@ -1,6 +1,7 @@
+/** The frame of a screen: posts along its path, a rail along the top and one along the foot of the cloth. */
+
 import { bottomOf } from '../../plan/defaults.ts';
 import { degreesOf } from '../../plan/geometry/angles.ts';
-/** The frame of a screen: posts along its path, a rail along the top and one along the foot of the cloth. */
 import { cleanPath, distance, isClosed } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { PlanPoint, Screen } from '../../plan/types.ts';

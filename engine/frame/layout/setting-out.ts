@@ -1,6 +1,7 @@
+/** Where every post stands: by two tape lengths from two corners that stay put, and the diagonals that must agree. */
+
 import { upBearingOf } from '../../plan/defaults.ts';
 import { degreesOf, headingOf, radiansOf } from '../../plan/geometry/angles.ts';
-/** Where every post stands: by two tape lengths from two corners that stay put, and the diagonals that must agree. */
 import { boundsOf, distance, openRing, pathsCross, sideOf, lineRound } from '../../plan/geometry/shapes.ts';
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';

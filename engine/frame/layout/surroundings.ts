@@ -2,6 +2,7 @@
  * What stands near a frame: walls that catch the wind under it, faces too close to work at, things where posts would
  * stand.
  */
+
 import { potOf } from '../../plan/defaults.ts';
 import { distance, distanceToShape, pointInRing, lineRound } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';

@@ -1,4 +1,5 @@
 /** What a frame consists of and where it stands: pieces, joints, places of its posts, drawing. */
+
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { DropSide, PlanPoint } from '../../plan/types.ts';
 

@@ -1,4 +1,5 @@
 /** The cloth on the shopping list, and what it is tied and sewn with. */
+
 import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatCut, formatShare } from '../../plan/units/shown.ts';

@@ -1,4 +1,5 @@
 /** What is said about the cloth: how it is sewn, what to mind, and what the frame carries in winter. */
+
 import { formatArea, formatTemperatureDifference, formatUpToHand } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { formatAbout, formatMark } from '../layout/lengths.ts';

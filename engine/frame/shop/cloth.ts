@@ -1,4 +1,5 @@
 /** The cloth: how large it hangs, how it is cut and sewn from what is sold, and how it is tied. */
+
 import { countUp, ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { StockCloth } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';

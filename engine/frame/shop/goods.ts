@@ -1,4 +1,5 @@
 /** Goods that are the same for every frame: screws, ties, what goes into the ground. */
+
 import type { Plan } from '../../plan/types.ts';
 import { line, packedLine } from './line.ts';
 import type { Aisle } from './line.ts';

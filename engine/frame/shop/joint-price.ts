@@ -1,4 +1,5 @@
 /** What a joint costs. */
+
 import type { Plan } from '../../plan/types.ts';
 import type { JointKind } from '../layout/types.ts';
 import { priceOf } from './prices.ts';

@@ -1,4 +1,5 @@
 /** One line of the shopping list: what the frame takes, what is bought for it, and what that comes to. */
+
 import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { Price } from './prices.ts';
 import type { Bought, CostItem, CostLine } from './types.ts';

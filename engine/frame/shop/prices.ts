@@ -1,9 +1,10 @@
-import type { Plan } from '../../plan/types.ts';
 /**
  * Example prices, so that a first total can be shown: rough shop prices of 2024 to 2026 without delivery, from memory.
  * Every one gives way to the plan's `stock.prices`, by the same key. Two currencies, never converted into each other; a
  * plan in any other currency starts without prices.
  */
+
+import type { Plan } from '../../plan/types.ts';
 import { shownName } from '../../plan/words/shown-name.ts';
 
 export interface Price {

@@ -1,4 +1,5 @@
 /** The shopping list with its cost: every line by aisle, in whole packs. */
+
 import type { Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { CutPlan } from '../cuts/types.ts';

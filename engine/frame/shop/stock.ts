@@ -1,9 +1,10 @@
-import type { Plan, StockCloth, StockTube } from '../../plan/types.ts';
 /**
  * What the shop sells: the plan's own list, else these tubes and cloth widths. All tube is taken as steel. Conduit:
  * outside diameter and wall of electrical metallic tubing (ANSI C80.3, UL 797) as listed by the Steel Tube Institute;
  * the trade size is not the outside diameter. Scaffold tube EN 39 type 3; the rest are common sizes (from memory).
  */
+
+import type { Plan, StockCloth, StockTube } from '../../plan/types.ts';
 import { shownName } from '../../plan/words/shown-name.ts';
 import { currencyOf, exampleIn } from './prices.ts';
 

@@ -1,4 +1,5 @@
 /** What is bought: the cloth as it is cut and tied, and the list with its prices. */
+
 import type { ClothForm, ClothPlace, JointKind } from '../layout/types.ts';
 
 export interface ClothPiece {

@@ -1,4 +1,5 @@
 /** How a frame is held down, in sentences. */
+
 import { formatMass, formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { formatDug, formatForce, formatVolume } from '../layout/lengths.ts';

@@ -1,5 +1,6 @@
-import { spaceDistance } from '../../plan/geometry/vectors.ts';
 /** What holds each post down, by the ground it stands in. */
+
+import { spaceDistance } from '../../plan/geometry/vectors.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { postsOnGround } from '../layout/model.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';

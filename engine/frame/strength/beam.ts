@@ -3,6 +3,7 @@
  * Beams after Young, Budynas & Sadegh, Roark's Formulas for Stress and Strain, 8th ed. 2012, Table 8.1;
  * columns after AISC 360-16 §E3 (both from memory).
  */
+
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
 

@@ -1,4 +1,5 @@
 /** Whether a frame passes the checks that its own sheet prints. */
+
 import { tallestPost } from '../layout/model.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { asFlagpole } from './beam.ts';

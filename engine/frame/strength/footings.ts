@@ -1,4 +1,5 @@
 /** Holes and the concrete that fills them. */
+
 import { countUp } from '../../plan/numbers/tolerances.ts';
 import type { FrameBrief, FrameModel, FramePost } from '../layout/model.ts';
 import type { AnchorPlan, GroundKind, Hole } from './types.ts';

@@ -1,4 +1,5 @@
 /** Kinds of ground and ways of anchoring: the words of a frame's `soil` and `anchor`, and what to call them. */
+
 import type { AnchorKind, GroundKind } from './types.ts';
 
 const GROUNDS: Readonly<Record<GroundKind, string>> = {

@@ -1,4 +1,5 @@
 /** The push of one wind on all the cloth that stands in its way. */
+
 import type { FrameModel, StandingCloth } from '../layout/model.ts';
 import { sidePush } from './wind.ts';
 

@@ -1,4 +1,5 @@
 /** When and how the cloth comes off before a storm, in sentences. */
+
 import { formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { GUST_OVER_MEAN } from './beaufort.ts';

@@ -1,4 +1,5 @@
 /** What the tube bears, what the wind does to the frame, and what holds it down. */
+
 import type { Plan } from '../../plan/types.ts';
 
 export interface TubeSummary {

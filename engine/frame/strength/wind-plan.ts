@@ -1,6 +1,7 @@
 /**
  * What the wind does to this frame: uplift and side push by gust, what the tube bears, and when the cloth comes off.
  */
+
 import type { Units } from '../../plan/units/units.ts';
 import { postsOnGround, tallestPost } from '../layout/model.ts';
 import type { FrameModel, FrameRail } from '../layout/model.ts';

@@ -2,6 +2,7 @@
  * Wind on a roof of cloth and on cloth that stands: an orientation, never a certificate.
  * Pressure after ASCE/SEI 7 with all its site factors 1 (from memory; 0.613 = ½ × 1.226 kg/m³). V is the gust, 3 s.
  */
+
 import type { WindRange } from './types.ts';
 
 /** [kg/m³ / 2] */

@@ -1,4 +1,5 @@
 /** The steps that hold the frame down: what is cast before it stands, and what is fastened once it does. */
+
 import type { Units } from '../../plan/units/units.ts';
 import { formatMark } from '../layout/lengths.ts';
 import type { FrameBrief } from '../layout/model.ts';

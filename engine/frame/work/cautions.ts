@@ -1,4 +1,5 @@
 /** What must stand beside every page that tells someone to build, dig, climb, cut, spray, cover or work in heat. */
+
 import type { Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { Caution, RiskyTask } from './types.ts';

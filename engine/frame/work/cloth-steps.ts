@@ -1,4 +1,5 @@
 /** The steps with the cloth: sewing, hanging, and tightening what has given. */
+
 import type { Units } from '../../plan/units/units.ts';
 import type { GoodsId } from '../shop/goods.ts';
 import { hangWords, RETIGHTEN, sewWords } from './step-words.ts';

@@ -1,4 +1,5 @@
 /** The steps from the tubes as bought to a frame that stands and holds. */
+
 import type { Units } from '../../plan/units/units.ts';
 import type { CutPlan } from '../cuts/types.ts';
 import type { JointKind } from '../layout/types.ts';

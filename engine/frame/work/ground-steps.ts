@@ -1,4 +1,5 @@
 /** The steps on the ground: leave, probing, setting out, holes. */
+
 import type { Units } from '../../plan/units/units.ts';
 import { isFloor } from '../strength/grounds.ts';
 import { foundationSteps } from './anchor-steps.ts';

@@ -1,4 +1,5 @@
 /** What the sheet says first, in sentences. */
+
 import type { Plan, StockTube } from '../../plan/types.ts';
 import { formatArea, formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';

@@ -1,4 +1,5 @@
 /** What to mind about a frame before anything else is read, worst first. */
+
 import { riseOf } from '../../plan/defaults.ts';
 import { footprintOf } from '../../plan/geometry/cloth-shapes.ts';
 import { openRing, pointInRing, distanceToEdge } from '../../plan/geometry/shapes.ts';

@@ -1,4 +1,5 @@
 /** What each step says. */
+
 import { formatCut, formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { CutPlan } from '../cuts/types.ts';

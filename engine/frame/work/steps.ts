@@ -1,4 +1,5 @@
 /** The work in order. Every step names what it takes, and that stands on the shopping list or among the tools. */
+
 import type { Units } from '../../plan/units/units.ts';
 import { clothSteps } from './cloth-steps.ts';
 import { raiseSteps, tubeSteps } from './frame-steps.ts';

@@ -1,4 +1,5 @@
 /** The tools that the steps take. */
+
 import type { Units } from '../../plan/units/units.ts';
 import type { SettingOut } from '../layout/types.ts';
 import type { Step, Tool } from './types.ts';

@@ -1,4 +1,5 @@
 /** How many hands for how long, in sentences. */
+
 import type { AnchorPlan } from '../strength/types.ts';
 import type { HourRange, WorkEstimate } from './types.ts';
 

@@ -1,9 +1,10 @@
-import { countUp } from '../../plan/numbers/tolerances.ts';
-import type { CutPlan } from '../cuts/types.ts';
 /**
  * How many hands a frame takes and for how long: this project's own estimate, measured by nobody. Minutes of one person
  * who has the tools at hand; the range runs from somebody who has built one before to somebody who has not.
  */
+
+import { countUp } from '../../plan/numbers/tolerances.ts';
+import type { CutPlan } from '../cuts/types.ts';
 import type { FrameModel } from '../layout/model.ts';
 import type { ClothPlan } from '../shop/types.ts';
 import type { AnchorPlan } from '../strength/types.ts';

@@ -1,4 +1,5 @@
 /** What the heat of one day does to a leaf at one point: the only loop over samples that judges. */
+
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { LeafDay } from './leaf-day.ts';
 import type { Surroundings } from './surroundings.ts';

@@ -1,4 +1,5 @@
 /** What a leaf takes up at a moment and a point: every light and glow on it is put together here and nowhere else. */
+
 import { absorbedByLeaf, blackBody, clearSkyEmissivity } from './leaf-balance.ts';
 import { CLOSED, OPEN, type Surroundings } from './surroundings.ts';
 import { faceGlow, SKY_ON_FACE } from './wall-light.ts';

@@ -2,6 +2,7 @@
  * How far a leaf, or a fruit's skin, may be off: each cause pushed once each way through the leaf's own balance, half
  * of the way between the two taken, the parts added as the root of their squares.
  */
+
 import { DEFAULTS, fruitWidthOf } from '../../plan/defaults.ts';
 import type { PlantRow, Shelter } from '../../plan/types.ts';
 import { type HeatDay, LEAF_WIND_SHARE, LEAST_LEAF_WIND } from './heat-day.ts';

@@ -1,4 +1,5 @@
 /** What cools the roots in a pot, each alone. */
+
 import type { RootHelpId } from '../types.ts';
 import { BEARINGS } from '../verdict/plant-points.ts';
 import type { StandingPot } from './pot-day.ts';

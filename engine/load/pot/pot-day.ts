@@ -1,4 +1,5 @@
 /** A plan's pot on the heatwave day: the light on its eight sides, the air and the wind it stands in. */
+
 import { potOf } from '../../plan/defaults.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import { dayOfYear } from '../../sun/days/calendar.ts';

@@ -1,8 +1,9 @@
-import { DEGREE } from '../../plan/geometry/angles.ts';
 /**
  * How warm the roots in a pot get, whether they stand it, and what helps. Held against measured pots: a lone bare pot
  * in full sun and pots among others under their plants, 13 of 14 values inside the spread.
  */
+
+import { DEGREE } from '../../plan/geometry/angles.ts';
 import type { RootVerdict } from '../types.ts';
 import { BEARINGS } from '../verdict/plant-points.ts';
 import { AIR_GAP, type Pot, type PotDay, settledDay } from './pot-heat.ts';

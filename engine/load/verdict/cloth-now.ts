@@ -1,4 +1,5 @@
 /** Cloth that hangs over or beside a plant already: what more of it would help, said in a clause. */
+
 import { isCloth } from '../../plan/kinds.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';

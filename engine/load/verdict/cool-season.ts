@@ -1,8 +1,9 @@
-import type { PlantRow } from '../../plan/types.ts';
 /**
  * Crops of the cool months: sown so that they are picked before the heat or after it. University of Arizona and UC
  * Cooperative Extension vegetable calendars, from memory.
  */
+
+import type { PlantRow } from '../../plan/types.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
 
 const COOL: readonly string[] = [

@@ -1,8 +1,9 @@
+/** What walls and buildings add to a leaf's heat, told by the hour. */
+
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import { formatClock, formatStretch, clockAt, minutesOf } from '../../plan/units/clock.ts';
 import { formatTemperatureDifference } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-/** What walls and buildings add to a leaf's heat, told by the hour. */
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';

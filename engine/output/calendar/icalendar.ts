@@ -1,4 +1,5 @@
 /** The year's work as an iCalendar file (RFC 5545): all-day events, stable identifiers, no clock. */
+
 import type { CivilDate } from '../../plan/types.ts';
 import { daysAfter } from '../../sun/days/calendar.ts';
 

@@ -1,4 +1,5 @@
 /** A frame as DXF in three dimensions: the middle line of every tube, in the frame's own axes. */
+
 import type { BuildSheet } from '../../frame/types.ts';
 import { dxfText } from './dxf.ts';
 

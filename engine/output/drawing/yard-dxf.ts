@@ -1,5 +1,6 @@
-import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 /** The yard from above as DXF: a layer for each kind of thing. */
+
+import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 import { openRing } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { shownName } from '../../plan/words/shown-name.ts';

@@ -1,4 +1,5 @@
 /** Where the number of a grade stands on its ground, on the map and on paper. */
+
 import { centreOf, type GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 

@@ -1,9 +1,10 @@
-import type { Advice } from '../../advice/year/advice.ts';
-import { yearEntries } from '../../advice/year/season/entries.ts';
 /**
  * The report as one page that needs nothing else: no script, no picture from elsewhere, every text of a person's as
  * text.
  */
+
+import type { Advice } from '../../advice/year/advice.ts';
+import { yearEntries } from '../../advice/year/season/entries.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';

@@ -1,5 +1,6 @@
-import type { ComparedChoice, CompareResult } from '../../advice/compare/types.ts';
 /** What was tried: the options side by side, the one that is drawn first. */
+
+import type { ComparedChoice, CompareResult } from '../../advice/compare/types.ts';
 import { effectCell, servedWords } from '../../advice/compare/words.ts';
 import { hoursWords } from '../../frame/work/work-words.ts';
 import type { Plan } from '../../plan/types.ts';

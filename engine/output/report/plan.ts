@@ -1,4 +1,5 @@
 /** The yard from above in black ink: what was drawn, over its grades as hatching, denser where it is hotter. */
+
 import { GRADE_WORDS } from '../../load/light/nine.ts';
 import type { LoadResult } from '../../load/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';

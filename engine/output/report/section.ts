@@ -1,5 +1,6 @@
-import type { Section, SectionPoint } from '../../advice/sight/section.ts';
 /** A cut through a canopy and a plant, towards the low sun that slips under: heights true, to scale on paper. */
+
+import type { Section, SectionPoint } from '../../advice/sight/section.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { scaleFor } from '../sheet/to-scale.ts';

@@ -1,4 +1,5 @@
 /** Bits of SVG that every drawing of the report shares. */
+
 import { escaped } from '../sheet/markup.ts';
 import { millimetres } from '../sheet/to-scale.ts';
 

@@ -1,4 +1,5 @@
 /** What the report is made of, before it is a page. */
+
 import type { Section } from '../../advice/sight/section.ts';
 import type { SeasonResult } from '../../advice/year/season/types.ts';
 import type { Caution } from '../../frame/work/types.ts';

@@ -1,4 +1,5 @@
 /** The cut list as bars of characters, to scale. */
+
 import type { CutTube } from '../../frame/cuts/types.ts';
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';

@@ -1,8 +1,9 @@
-import type { CutTube } from '../../frame/cuts/types.ts';
 /**
  * The frame from above and from the side, and the cut list as bars, as SVG in black only. All sizes inside are drawn to
  * scale.
  */
+
+import type { CutTube } from '../../frame/cuts/types.ts';
 import { formatTape } from '../../frame/layout/lengths.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { BuildSheet } from '../../frame/types.ts';

@@ -1,4 +1,5 @@
 /** The build sheet for paper: one section after the other, drawings to scale, every line to be ticked off. */
+
 import type { BuildSheet } from '../../frame/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { cutDrawing, measureMe, planDrawing, sideDrawing } from './drawing.ts';

@@ -1,12 +1,13 @@
+/**
+ * What the build sheet says, section by section, in the order in which somebody works through it: once, for text and
+ * for paper.
+ */
+
 import { formatAbout, formatMark, formatTape, formatThin } from '../../frame/layout/lengths.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
 import type { BuildSheet } from '../../frame/types.ts';
-/**
- * What the build sheet says, section by section, in the order in which somebody works through it: once, for text and
- * for paper.
- */
 import { MASS_PER_UNIT, METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
 import { formatCut, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';

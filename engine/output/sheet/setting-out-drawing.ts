@@ -1,4 +1,5 @@
 /** Where the posts go: the frame among house and walls, with A, B and north, to scale. */
+
 import { formatTape } from '../../frame/layout/lengths.ts';
 import type { Surrounding } from '../../frame/layout/types.ts';
 import type { BuildSheet } from '../../frame/types.ts';

@@ -1,8 +1,9 @@
+/** Of the build sheet: what to buy, borrow and cut. */
+
 import { jointWords } from '../../frame/layout/fittings.ts';
 import { formatSlight } from '../../frame/layout/lengths.ts';
 import { packWords } from '../../frame/shop/line.ts';
 import type { BuildSheet } from '../../frame/types.ts';
-/** Of the build sheet: what to buy, borrow and cut. */
 import { AREA_PER_UNIT } from '../../plan/units/per-unit.ts';
 import { formatArea, formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';

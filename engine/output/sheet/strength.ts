@@ -1,5 +1,6 @@
-import { formatForce, formatSlight } from '../../frame/layout/lengths.ts';
 /** Of the build sheet: what the tube bears, what the wind does, and what holds the frame down. */
+
+import { formatForce, formatSlight } from '../../frame/layout/lengths.ts';
 import { groundPlace } from '../../frame/strength/grounds.ts';
 import { STEEL } from '../../frame/strength/tube.ts';
 import { LEAN_ON_POST, LEAN_ON_RAIL } from '../../frame/strength/wind-plan.ts';

@@ -1,4 +1,5 @@
 /** The build sheet as plain text. */
+
 import type { BuildSheet } from '../../frame/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';

@@ -1,4 +1,5 @@
 /** Pictures that come out true to scale on paper: their drawing unit is one millimetre of it. */
+
 import type { Units } from '../../plan/units/units.ts';
 import { escaped } from './markup.ts';
 

@@ -1,4 +1,5 @@
 import { readCivilDate, readMonthDay } from '../../plan/dates/typed-day.ts';
+import { errorAt } from '../../plan/problems.ts';
 import type { Problem } from '../../plan/types.ts';
 import { parseLength, parseNumber } from '../../plan/units/typed.ts';
 import type { Period } from '../../sun/samples.ts';
@@ -88,10 +89,10 @@ function readOptions(verb: Verb, rest: readonly string[]): Command {
     const argument = rest[k];
     if (!argument.startsWith('--')) {
       if (verb.plan === 'none')
-        problems.push(problem('', `"${verb.name}" takes no plan, but "${argument}" stands there.`));
+        problems.push(errorAt('', `"${verb.name}" takes no plan, but "${argument}" stands there.`));
       else if (plan !== null && afterPlan && !values[afterPlan.name]) values[afterPlan.name] = [argument];
       else if (plan !== null)
-        problems.push(problem('', `Only one plan can be read at a time: "${plan}" or "${argument}"?`));
+        problems.push(errorAt('', `Only one plan can be read at a time: "${plan}" or "${argument}"?`));
       else plan = argument;
       continue;
     }
@@ -99,36 +100,36 @@ function readOptions(verb: Verb, rest: readonly string[]): Command {
     const name = argument.slice(2, equals < 0 ? undefined : equals);
     const spec = specs.find((candidate) => candidate.name === name);
     if (!spec) {
-      problems.push(problem(`--${name}`, unknownOption(verb, name, specs)));
+      problems.push(errorAt(`--${name}`, unknownOption(verb, name, specs)));
       // What stands behind an unknown option is taken for its value, so that it is not taken for a plan.
       if (equals < 0 && k + 1 < rest.length && !rest[k + 1].startsWith('--') && plan !== null) k += 1;
       continue;
     }
     let typed = equals < 0 ? undefined : argument.slice(equals + 1);
     if (spec.kind === 'flag') {
-      if (typed !== undefined) problems.push(problem(`--${name}`, `--${name} takes no value.`));
+      if (typed !== undefined) problems.push(errorAt(`--${name}`, `--${name} takes no value.`));
     } else if (typed === undefined) {
       typed = rest[k + 1]?.startsWith('--') ? undefined : rest[++k];
       if (typed === undefined) {
-        problems.push(problem(`--${name}`, `--${name} needs a value: --${name} ${spec.placeholder ?? 'VALUE'}.`));
+        problems.push(errorAt(`--${name}`, `--${name} needs a value: --${name} ${spec.placeholder ?? 'VALUE'}.`));
         continue;
       }
     }
     const value = spec.kind === 'flag' ? true : readValue(spec, typed ?? '');
     if (isProblem(value)) problems.push(value);
     else if (values[name] && !spec.repeatable)
-      problems.push(problem(`--${name}`, `--${name} is given twice; say it once.`));
+      problems.push(errorAt(`--${name}`, `--${name} is given twice; say it once.`));
     else (values[name] ??= []).push(value);
   }
   for (const spec of specs) {
     if (spec.required && !values[spec.name] && !problems.some(({ pointer }) => pointer === `--${spec.name}`)) {
       problems.push(
-        problem(`--${spec.name}`, `"${verb.name}" needs --${spec.name} ${spec.placeholder ?? ''}: ${spec.summary}.`),
+        errorAt(`--${spec.name}`, `"${verb.name}" needs --${spec.name} ${spec.placeholder ?? ''}: ${spec.summary}.`),
       );
     }
   }
   if (verb.plan === 'required' && plan === null)
-    problems.push(problem('', 'Say which plan: a file, "-" for standard input, or "demo".'));
+    problems.push(errorAt('', 'Say which plan: a file, "-" for standard input, or "demo".'));
   const period = periodOf(values);
   if (isProblem(period)) problems.push(period);
   if (problems.length > 0 || isProblem(period)) return { kind: 'wrong', problems };
@@ -157,14 +158,14 @@ function readValue(spec: OptionSpec, typed: string): OptionValue | Problem {
     case 'point': {
       const [x, y, ...more] = typed.split(typed.includes(';') ? ';' : ',').map(parseNumber);
       if (x === null || y === null || y === undefined || more.length > 0) {
-        return problem(
+        return errorAt(
           pointer,
           `${pointer} wants two numbers with a comma between, ${spec.placeholder ?? 'X,Y'} in metres with decimal ` +
             `points, or a semicolon between numbers with decimal commas; got "${typed}".`,
         );
       }
       if (Math.max(Math.abs(x), Math.abs(y)) > MAX_COORDINATE)
-        return problem(pointer, `${pointer} ${typed} is more than ${MAX_COORDINATE} m from the plan’s origin.`);
+        return errorAt(pointer, `${pointer} ${typed} is more than ${MAX_COORDINATE} m from the plan’s origin.`);
       return [x, y];
     }
     case 'share':
@@ -172,12 +173,12 @@ function readValue(spec: OptionSpec, typed: string): OptionValue | Problem {
     case 'day':
       return (
         readCivilDate(typed) ??
-        problem(pointer, `${pointer} wants a day with its year, as 2026-04-20 or "20 April 2026"; got "${typed}".`)
+        errorAt(pointer, `${pointer} wants a day with its year, as 2026-04-20 or "20 April 2026"; got "${typed}".`)
       );
     default:
-      if (typed === '') return problem(pointer, `${pointer} needs a value.`);
+      if (typed === '') return errorAt(pointer, `${pointer} needs a value.`);
       if (spec.choices && !spec.choices.includes(typed))
-        return problem(pointer, `${pointer} is one of ${spec.choices.join(', ')}; got "${typed}".`);
+        return errorAt(pointer, `${pointer} is one of ${spec.choices.join(', ')}; got "${typed}".`);
       return typed;
   }
 }
@@ -188,7 +189,7 @@ function readShare(spec: OptionSpec, typed: string): number | Problem {
   const value = inPerCent ? parseNumber(inPerCent[1]) : parseNumber(typed);
   const share = value !== null && inPerCent ? value / 100 : value;
   return share === null || share < 0 || share > 1
-    ? problem(`--${spec.name}`, `--${spec.name} wants a share from 0 to 1, or per cent, as 0.5 or 50%; got "${typed}".`)
+    ? errorAt(`--${spec.name}`, `--${spec.name} wants a share from 0 to 1, or per cent, as 0.5 or 50%; got "${typed}".`)
     : share;
 }
 
@@ -197,32 +198,32 @@ function inBounds(spec: OptionSpec, typed: string, value: number | null, unit: s
   if (value === null || !Number.isFinite(value)) {
     const kind =
       spec.kind === 'length' ? 'a length, as 0.25, 25cm or 10in' : spec.integer ? 'a whole number' : 'a number';
-    return problem(pointer, `${pointer} wants ${kind}; got "${typed}".`);
+    return errorAt(pointer, `${pointer} wants ${kind}; got "${typed}".`);
   }
   if (spec.integer && !Number.isInteger(value))
-    return problem(pointer, `${pointer} wants a whole number; got "${typed}".`);
+    return errorAt(pointer, `${pointer} wants a whole number; got "${typed}".`);
   const { min, max, minIncluded } = spec;
   if (min !== undefined && (minIncluded ? value < min : value <= min)) {
-    return problem(
+    return errorAt(
       pointer,
       `${pointer} must be ${minIncluded ? 'at least' : 'more than'} ${min}${unit}; got "${typed}".`,
     );
   }
   if (max !== undefined && value > max)
-    return problem(pointer, `${pointer} must be at most ${max}${unit}; got "${typed}".`);
+    return errorAt(pointer, `${pointer} must be at most ${max}${unit}; got "${typed}".`);
   return value;
 }
 
 function periodOf(values: OptionValues): Period | Problem {
   const date = values.date?.[0];
   if (date !== undefined && values.heatwave !== undefined) {
-    return problem('--date', 'Choose one of --date and --heatwave: the heatwave day has its own date.');
+    return errorAt('--date', 'Choose one of --date and --heatwave: the heatwave day has its own date.');
   }
   if (values.heatwave !== undefined) return { kind: 'heatwave' };
   if (typeof date !== 'string') return { kind: 'season' };
   const day = readMonthDay(date);
   return day === null
-    ? problem('--date', `--date wants a day of the year, as 07-21 or "21 July"; got "${date}".`)
+    ? errorAt('--date', `--date wants a day of the year, as 07-21 or "21 July"; got "${date}".`)
     : { kind: 'day', date: day };
 }
 
@@ -230,10 +231,6 @@ function isProblem(value: OptionValue | Period | Problem): value is Problem {
   return typeof value === 'object' && 'severity' in value;
 }
 
-function problem(pointer: string, message: string): Problem {
-  return { pointer, message, severity: 'error' };
-}
-
 function wrong(pointer: string, message: string): Command {
-  return { kind: 'wrong', problems: [problem(pointer, message)] };
+  return { kind: 'wrong', problems: [errorAt(pointer, message)] };
 }

@@ -1,7 +1,8 @@
+/** The year's advice for people to read on a terminal. */
+
 import { seasonHeadline } from '../../advice/words/year-headlines.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import type { SeasonResult } from '../../advice/year/season/types.ts';
-/** The year's advice for people to read on a terminal. */
 import { litresWords } from '../../advice/year/water/litres-words.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import { monthWord } from '../../plan/dates/dates.ts';

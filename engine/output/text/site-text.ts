@@ -1,4 +1,5 @@
 /** What `site` says: the advice first, a table of the cloth, what is free, and with `--sources` how it was sought. */
+
 import { type LadderStep, worthMoving } from '../../advice/cheaper-first/step.ts';
 import {
   addedWords,

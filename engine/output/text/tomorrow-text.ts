@@ -1,4 +1,5 @@
 /** One day's list for people to read on a terminal. */
+
 import type { Tomorrow } from '../../advice/year/tomorrow/types.ts';
 import { dueWords } from '../../advice/year/tomorrow/words.ts';
 import { dateWords } from '../../advice/year/words.ts';

@@ -5,6 +5,7 @@ import type { LoadResult } from '../../load/types.ts';
 import { worstFirst } from '../../load/verdict/worst-first.ts';
 import { monthWord } from '../../plan/dates/dates.ts';
 import { worthOf } from '../../plan/defaults.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Period } from '../../sun/samples.ts';
@@ -15,7 +16,7 @@ import { heatMap, heatMapKey, plantLetter } from '../map/heat-map.ts';
 import { jsonPieces } from '../text/json-text.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { CELL_OPTION, HEIGHT_OPTION } from './options.ts';
-import { hasFlag, numberGiven, planOf, refuseOption, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import { hasFlag, numberGiven, planOf, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 /** The graded yard. */
 export const load: Verb = {

@@ -7,6 +7,7 @@ import { winterWarning } from '../../advice/place/winter.ts';
 import { rootsBriefly } from '../../advice/place/words.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
 import { dateWords } from '../../advice/year/words.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -17,7 +18,6 @@ import {
   numberGiven,
   planOf,
   pointGiven,
-  refuseOption,
   textGiven,
   type Verb,
   type VerbRequest,

@@ -1,10 +1,11 @@
 import { seasonOf } from '../../advice/year/season/season.ts';
 import { tomorrowOf } from '../../advice/year/tomorrow/tomorrow.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import { parseTemperature } from '../../plan/units/typed.ts';
 import { seasonCalendar } from '../calendar/season-calendar.ts';
 import { seasonText } from '../text/season-text.ts';
 import { tomorrowText } from '../text/tomorrow-text.ts';
-import { hasFlag, planOf, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import { hasFlag, planOf, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 export const season: Verb = {
   name: 'season',

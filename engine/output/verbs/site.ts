@@ -6,6 +6,7 @@ import type { ClothSize, SiteRequest } from '../../advice/site/types.ts';
 import { ROD_MEETS } from '../../frame/strength/grounds.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { changeFeature, featureOf } from '../../plan/edit/edit-feature.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { parseLength, parseNumber } from '../../plan/units/typed.ts';
 import { hiddenText } from '../text/hidden-text.ts';
@@ -15,7 +16,6 @@ import {
   hasFlag,
   numberGiven,
   planOf,
-  refuseOption,
   textGiven,
   textsGiven,
   type Verb,

@@ -7,6 +7,7 @@ import { weeksAt } from '../../load/light/weeks-at.ts';
 import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load/types.ts';
 import { monthWord, dayOfMonth } from '../../plan/dates/dates.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import { formatLength, formatTemperature, formatShare } from '../../plan/units/shown.ts';
@@ -23,7 +24,6 @@ import {
   numberGiven,
   planOf,
   pointGiven,
-  refuseOption,
   textGiven,
   type Verb,
   type VerbRequest,

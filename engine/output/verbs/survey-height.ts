@@ -1,4 +1,5 @@
 import { crownShapeOf, upBearingOf } from '../../plan/defaults.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Estimate, Finding } from '../../survey/estimate.ts';
 import {
@@ -13,7 +14,7 @@ import { heightFromTilt } from '../../survey/height/tilt.ts';
 import { heightByCourses } from '../../survey/height/wall-height.ts';
 import { defaultPm } from '../../survey/known-by.ts';
 import { PLACE_OPTIONS, placeOf } from './survey-place.ts';
-import { numberGiven, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import { numberGiven, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 const SHAPES = ['post', 'edge', 'round', 'cone', 'column'] as const;
 

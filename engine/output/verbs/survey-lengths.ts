@@ -1,3 +1,4 @@
+import { refuseOption } from '../../plan/problems.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import { checkPace, pacedLength } from '../../survey/pace.ts';
 import { pictureScale } from '../../survey/picture-scale.ts';
@@ -7,7 +8,6 @@ import {
   numberGiven,
   pointGiven,
   pointsGiven,
-  refuseOption,
   textGiven,
   type Verb,
   type VerbRequest,

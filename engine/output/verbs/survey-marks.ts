@@ -1,6 +1,7 @@
 import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
 import { dateWords } from '../../advice/year/words.ts';
+import { errorAt } from '../../plan/problems.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { formatClock } from '../../plan/units/clock.ts';
 import { formatLength } from '../../plan/units/shown.ts';
@@ -60,11 +61,7 @@ function markFrom(typed: string): ShadowMark | Problem {
   const [place, when] = parts.slice(-2);
   const [x, y, ...more] = (place ?? '').split(',').map(parseNumber);
   if (parts.length < 3 || x === null || y === null || y === undefined || more.length > 0) {
-    return {
-      pointer: '--mark',
-      message: `--mark wants ${FORM}, as house@3,5@2026-05-02T11:00; got "${typed}".`,
-      severity: 'error',
-    };
+    return errorAt('--mark', `--mark wants ${FORM}, as house@3,5@2026-05-02T11:00; got "${typed}".`);
   }
   return { feature: parts.slice(0, -2).join('@'), at: [x, y], when };
 }

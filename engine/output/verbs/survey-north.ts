@@ -1,5 +1,7 @@
 import { dayWords } from '../../plan/dates/dates.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
+import { errorAt } from '../../plan/problems.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import { dateIn } from '../../sun/days/calendar.ts';
 import type { Finding } from '../../survey/estimate.ts';
@@ -16,15 +18,7 @@ import { northTogether } from '../../survey/north/together.ts';
 import { northCheckLine } from '../../survey/place/place.ts';
 import { type Place } from '../../survey/place/sun-at.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
-import {
-  numberGiven,
-  pointsGiven,
-  refuseOption,
-  textGiven,
-  type Verb,
-  type VerbRequest,
-  type VerbResult,
-} from './verb.ts';
+import { numberGiven, pointsGiven, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 export const surveyNorth: Verb = {
   name: 'survey north',
@@ -170,11 +164,7 @@ function keptInPlan(request: VerbRequest, place: Place): VerbResult {
   if (sightings.length === 0)
     return {
       ok: false,
-      problems: notes.map((message, index) => ({
-        pointer: `/site/northFrom/${index}`,
-        message,
-        severity: 'error' as const,
-      })),
+      problems: notes.map((message, index) => errorAt(`/site/northFrom/${index}`, message)),
     };
   const together = northTogether(sightings);
   const rows = sightings.map(

@@ -1,4 +1,5 @@
 import { elevationOf } from '../../plan/defaults.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import type { Problem } from '../../plan/types.ts';
 import { isTimeZone } from '../../sun/days/zone.ts';
 import { declinationAt } from '../../survey/north/declination.ts';
@@ -8,15 +9,7 @@ import { nearestTown, type Town, townMeant, townWords } from '../../survey/place
 import type { Place } from '../../survey/place/sun-at.ts';
 import { zoneAt } from '../../survey/place/zone-at.ts';
 import { wrapped } from '../text/plain-text.ts';
-import {
-  numberGiven,
-  type OptionSpec,
-  refuseOption,
-  textGiven,
-  type Verb,
-  type VerbRequest,
-  type VerbResult,
-} from './verb.ts';
+import { numberGiven, type OptionSpec, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 /** Taken where neither a plan nor `--year` says: the sun of one year is another's to a minute. */
 const ANY_YEAR = 2026;
@@ -46,11 +39,11 @@ export type PlaceGiven =
 export function placeOf(request: VerbRequest): PlaceGiven {
   const zone = textGiven(request, 'zone');
   if (zone !== undefined && !isTimeZone(zone))
-    return refusal('zone', `"${zone}" is not a known time zone: it looks like "Europe/Madrid".`);
+    return refuseOption('zone', `"${zone}" is not a known time zone: it looks like "Europe/Madrid".`);
   const typed = textGiven(request, 'at');
   if (typed !== undefined) {
     const found = parseCoordinates(typed);
-    if (!found.ok) return refusal('at', found.reason);
+    if (!found.ok) return refuseOption('at', found.reason);
     return {
       ok: true,
       place: { ...found.value, timeZone: zone ?? zoneAt(found.value.latitude, found.value.longitude) },
@@ -60,7 +53,7 @@ export function placeOf(request: VerbRequest): PlaceGiven {
   if (named !== undefined) {
     const meant = townMeant(named);
     if (meant === null)
-      return refusal('town', `No town "${named}" is in the built-in list: give the place with --at "LAT, LON".`);
+      return refuseOption('town', `No town "${named}" is in the built-in list: give the place with --at "LAT, LON".`);
     const { town, others } = meant;
     return {
       ok: true,
@@ -70,7 +63,7 @@ export function placeOf(request: VerbRequest): PlaceGiven {
     };
   }
   if (request.plan === undefined)
-    return refusal('at', 'Give a PLAN, or the place with --at "LAT, LON" or --town NAME.');
+    return refuseOption('at', 'Give a PLAN, or the place with --at "LAT, LON" or --town NAME.');
   const { latitude, longitude, timeZone, elevation } = request.plan.site;
   return { ok: true, place: { latitude, longitude, timeZone: zone ?? timeZone, elevation } };
 }
@@ -124,9 +117,4 @@ function namesakeWords(others: readonly Town[]): string {
 
 function degrees(value: number): string {
   return `${value.toFixed(4).replace('-', '−')}°`;
-}
-
-function refusal(name: string, message: string): { ok: false; problems: readonly Problem[] } {
-  const result = refuseOption(name, message);
-  return { ok: false, problems: result.ok ? [] : result.problems };
 }

@@ -1,5 +1,6 @@
 import { dayWords, monthWord } from '../../plan/dates/dates.ts';
 import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import { formatClock } from '../../plan/units/clock.ts';
 import { formatLength, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import { dateIn } from '../../sun/days/calendar.ts';
@@ -9,7 +10,7 @@ import { askedMonth } from '../../survey/climate/known-temperatures.ts';
 import { shadowTable } from '../../survey/height/shadow-table.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
-import { numberGiven, refuseOption, textGiven, type Verb, type VerbResult } from './verb.ts';
+import { numberGiven, textGiven, type Verb, type VerbResult } from './verb.ts';
 
 export const surveyShadows: Verb = {
   name: 'survey shadows',

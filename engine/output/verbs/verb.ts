@@ -167,8 +167,3 @@ export function pointGiven(request: VerbRequest, name: string): PlanPoint | unde
 export function pointsGiven(request: VerbRequest, name: string): PlanPoint[] {
   return (request.values[name] ?? []).filter((value): value is PlanPoint => Array.isArray(value));
 }
-
-/** A refusal with one sentence about an option. */
-export function refuseOption(name: string, message: string): VerbResult {
-  return { ok: false, problems: [{ pointer: `--${name}`, message, severity: 'error' }] };
-}

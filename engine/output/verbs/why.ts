@@ -4,6 +4,7 @@ import { parseSide, sideWords } from '../../advice/why/side.ts';
 import { DAMAGE_PARTS, type DamagePart, type RankedSide, type WhyResult } from '../../advice/why/types.ts';
 import { whyBurnt } from '../../advice/why/why.ts';
 import { dateWords } from '../../advice/year/words.ts';
+import { refuseOption } from '../../plan/problems.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatTemperature, formatShare } from '../../plan/units/shown.ts';
@@ -11,7 +12,7 @@ import type { Units } from '../../plan/units/units.ts';
 import { dateOfDay } from '../../sun/days/season.ts';
 import { sunUp } from '../../sun/sun-up.ts';
 import { table, wrapped } from '../text/plain-text.ts';
-import { featureGiven, planOf, refuseOption, textGiven, textsGiven, type Verb, type VerbResult } from './verb.ts';
+import { featureGiven, planOf, textGiven, textsGiven, type Verb, type VerbResult } from './verb.ts';
 
 export const why: Verb = {
   name: 'why',

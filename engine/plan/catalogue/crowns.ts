@@ -1,6 +1,7 @@
+/** Common trees by kind: how much sun passes their crowns, and when they stand bare, as a first guess. */
+
 import { dayOfMonth } from '../dates/dates.ts';
 import type { CrownShape, FeatureOf, MonthDay } from '../types.ts';
-/** Common trees by kind: how much sun passes their crowns, and when they stand bare, as a first guess. */
 import crowns from './crowns.json' with { type: 'json' };
 import type { PlantSource } from './plant-sources.ts';
 

@@ -1,4 +1,5 @@
 /** Where the numbers of the catalogue are from; apart from its rows, for nothing is reckoned with them. */
+
 import file from './plant-sources.json' with { type: 'json' };
 
 /** Where a number is from, and whether its text was seen, or is from memory, or common practice. */

@@ -1,5 +1,6 @@
-import type { PlantRow } from '../types.ts';
 /** The garden plants that come with the project, each number with its source, and the person's own rows, which win. */
+
+import type { PlantRow } from '../types.ts';
 import catalogue from './plants.json' with { type: 'json' };
 
 /** Every row of the catalogue, in the file's order. */

@@ -1,5 +1,7 @@
 /** Is this a plan? Every problem, each with its JSON Pointer and one plain sentence. */
+
 import { LIMITS } from '../file/limits.ts';
+import { errorAt } from '../problems.ts';
 import { FEATURE } from '../schema/feature.ts';
 import { PLAN } from '../schema/plan.ts';
 import { isRecord } from '../schema/say.ts';
@@ -23,7 +25,7 @@ export function isPlan(value: unknown, problems: Problem[]): value is Plan {
 /** Every error in a value that should be a plan of this version. An empty list makes it a `Plan`. */
 export function planErrors(value: unknown): Problem[] {
   const tooMuch = beyondLimits(value);
-  if (tooMuch !== null) return [{ pointer: '/features', message: `Plan: ${tooMuch}`, severity: 'error' }];
+  if (tooMuch !== null) return [errorAt('/features', `Plan: ${tooMuch}`)];
   const problems: Problem[] = [];
   read(PLAN, value, { pointer: '', subject: '', key: '', index: 0, owner: {}, problems });
   return problems;
@@ -77,8 +79,5 @@ function listOf(value: unknown): readonly unknown[] {
 export function shortened(problems: Problem[]): Problem[] {
   const rest = problems.length - LIMITS.problems;
   if (rest <= 0) return problems;
-  return [
-    ...problems.slice(0, LIMITS.problems),
-    { pointer: '', message: `Plan: ${rest} more problems are not listed here.`, severity: 'error' },
-  ];
+  return [...problems.slice(0, LIMITS.problems), errorAt('', `Plan: ${rest} more problems are not listed here.`)];
 }

@@ -1,4 +1,5 @@
 /** Numbers of the file, and what is said of those that are none or too large. */
+
 import type { NumberRule } from '../schema/form.ts';
 import { show } from '../schema/say.ts';
 import type { Spot } from './spot.ts';

@@ -1,4 +1,5 @@
 /** Points, paths and outlines of the file, and what is said of those that enclose nothing or cross themselves. */
+
 import { DEFAULTS } from '../defaults.ts';
 import { LIMITS, cellCount } from '../file/limits.ts';
 import { boundsOf, cleanPath, distance, onOneLine, openRing } from '../geometry/shapes.ts';

@@ -2,6 +2,7 @@
  * Reads JSON of unknown make by its form: what is right is returned, what is not becomes a problem with its pointer and
  * one plain sentence and is left out.
  */
+
 import { LIMITS } from '../file/limits.ts';
 import { pointerOf } from '../file/pointer.ts';
 import type { Form, Json, Keys, KindsForm, ListForm, NamedForm, ObjectForm, Optionality } from '../schema/form.ts';

@@ -1,4 +1,5 @@
 /** Features and options together: ids that are unique, changes that can be made, plants that have a row. */
+
 import { nearestPlantIds, plantRowOf } from '../catalogue/plants.ts';
 import { pointerOf } from '../file/pointer.ts';
 import type { FEATURE } from '../schema/feature.ts';

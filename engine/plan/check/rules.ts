@@ -1,5 +1,6 @@
-import { monthWord, monthsOfSeason } from '../dates/dates.ts';
 /** How the keys of a thing go together. A rule sees what is right in it, and speaks of no key that is wrong. */
+
+import { monthWord, monthsOfSeason } from '../dates/dates.ts';
 import { bottomOf, potOf, riseOf } from '../defaults.ts';
 import { cleanPath, distance } from '../geometry/shapes.ts';
 import { toMillimetre } from '../numbers/rounding.ts';

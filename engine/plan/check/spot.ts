@@ -1,4 +1,5 @@
 import { pointerToken } from '../file/pointer.ts';
+import { errorAt } from '../problems.ts';
 import type { Json } from '../schema/form.ts';
 import { label } from '../schema/say.ts';
 import type { Problem } from '../types.ts';
@@ -20,7 +21,7 @@ export interface Spot {
 
 /** Says what is wrong with a value; what is wrong reads as `undefined`. */
 export function wrong({ problems, pointer, subject }: Spot, message: string): undefined {
-  problems.push({ pointer, message: subject === '' ? message : `${subject}: ${message}`, severity: 'error' });
+  problems.push(errorAt(pointer, subject === '' ? message : `${subject}: ${message}`));
   return undefined;
 }
 

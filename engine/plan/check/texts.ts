@@ -1,4 +1,5 @@
 /** Texts of the file: days, times, zones and pictures, and what is said of those that are none. */
+
 import { isCivilDate, isDay } from '../dates/dates.ts';
 import type { TextForm } from '../schema/form.ts';
 import { show } from '../schema/say.ts';

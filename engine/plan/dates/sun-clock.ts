@@ -1,4 +1,5 @@
 /** How far clocks stand from the sun's own time. */
+
 import { MS_PER_DAY } from '../units/per-unit.ts';
 
 /**

@@ -1,5 +1,6 @@
-import type { CivilDate, MonthDay } from '../types.ts';
 /** Days as people write them: in figures or in words. */
+
+import type { CivilDate, MonthDay } from '../types.ts';
 import { isCivilDate, isDay, MONTHS, dayOfMonth } from './dates.ts';
 
 /** "21 July", "July 21", "21st of Jul"; the year, where one may stand, behind it. */

@@ -1,4 +1,5 @@
 /** Edits of the corners of a path, an outline, or the boundary. Indices count the points as they stand in the file. */
+
 import { closedRing } from '../geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../types.ts';
 import { mapFeature } from './edit-feature.ts';

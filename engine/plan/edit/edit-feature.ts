@@ -1,9 +1,10 @@
-import { turnOf } from '../defaults.ts';
 /**
  * Edits of things drawn. Each is `(plan, …) => plan`: a new plan that shares all that did not change, or the same plan
  * when there is nothing to change. A thing is found by its id among the features and among what options add. Edits do
  * not judge: `checkPlan` does.
  */
+
+import { turnOf } from '../defaults.ts';
 import { wrapBearing } from '../geometry/angles.ts';
 import { boundsOf, centroid, distance, turned } from '../geometry/shapes.ts';
 import type { Feature, FeatureKind, Knowledge, Plan, PlanPoint, YardOption } from '../types.ts';

@@ -1,6 +1,7 @@
+/** Edits of options: what may be tried, and taking one over into the yard. */
+
 import type { Feature, Plan, PlanPoint, Problem, YardOption } from '../types.ts';
 import { applyOption } from '../yards/options.ts';
-/** Edits of options: what may be tried, and taking one over into the yard. */
 import { merged, withoutDeadChanges } from './edit-feature.ts';
 
 export function addOption(plan: Plan, option: YardOption): Plan {

@@ -1,3 +1,5 @@
+/** Edits of what is not drawn: name, place, season, climate, own plants, stock, journal, and the turn of the year. */
+
 import type {
   Climate,
   ClimateMonth,
@@ -10,7 +12,6 @@ import type {
   Stock,
   Summer,
 } from '../types.ts';
-/** Edits of what is not drawn: name, place, season, climate, own plants, stock, journal, and the turn of the year. */
 import { howWith, merged } from './edit-feature.ts';
 
 export function setPlan(plan: Plan, changes: Pick<Partial<Plan>, 'name' | 'units' | 'clay'>): Plan {

@@ -1,5 +1,7 @@
-import type { Problem } from '../types.ts';
 /** The bytes of a file as JSON that is safe to hold: nothing in it can stall, crash or trick what comes after. */
+
+import { errorAt, refusal } from '../problems.ts';
+import type { Problem } from '../types.ts';
 import { firstFault } from './json-fault.ts';
 import { LIMITS } from './limits.ts';
 import { pointerOf } from './pointer.ts';
@@ -11,7 +13,7 @@ const QUOTE = 0x22;
 const BACKSLASH = 0x5c;
 const LETTER_U = 0x75;
 
-export type Decoded = { ok: true; value: unknown } | { ok: false; problem: Problem };
+export type Decoded = { ok: true; value: unknown } | ReturnType<typeof refusal>;
 
 /**
  * UTF-8 (a byte order mark is allowed) or text, as a JSON value whose numbers are all finite, whose texts are all
@@ -19,28 +21,28 @@ export type Decoded = { ok: true; value: unknown } | { ok: false; problem: Probl
  */
 export function decodeJson(input: Uint8Array | string): Decoded {
   if (input.length > LIMITS.fileBytes) {
-    return refused('', `The file is larger than ${LIMITS.fileBytes / 1e6} MB, the most that a plan may have.`);
+    return refusal('', `The file is larger than ${LIMITS.fileBytes / 1e6} MB, the most that a plan may have.`);
   }
   const text = textFrom(input);
-  if (text === null) return refused('', 'The file is not UTF-8 text.');
-  if (text.trim() === '') return refused('', 'The file is empty.');
+  if (text === null) return refusal('', 'The file is not UTF-8 text.');
+  if (text.trim() === '') return refusal('', 'The file is empty.');
   const { depth, values, suspicious } = looksOf(text);
   if (depth > LIMITS.nesting)
-    return refused(
+    return refusal(
       '',
       `The file has more than ${LIMITS.nesting} objects and lists inside one another; a plan needs fewer than ten.`,
     );
   if (values > LIMITS.values)
-    return refused(
+    return refusal(
       '',
       `The file holds about ${values} numbers, texts and lists; a plan holds at most ${LIMITS.values}.`,
     );
   try {
     const value: unknown = JSON.parse(text);
     const problem = suspicious ? unsafePart(value, []) : null;
-    return problem === null ? { ok: true, value } : { ok: false, problem };
+    return problem === null ? { ok: true, value } : { ok: false, problems: [problem] };
   } catch {
-    return refused('', notJson(text));
+    return refusal('', notJson(text));
   }
 }
 
@@ -132,9 +134,5 @@ function notJson(text: string): string {
 }
 
 function problemAt(keys: readonly (string | number)[], message: string): Problem {
-  return { pointer: pointerOf(keys), message, severity: 'error' };
-}
-
-function refused(pointer: string, message: string): Decoded {
-  return { ok: false, problem: { pointer, message, severity: 'error' } };
+  return errorAt(pointerOf(keys), message);
 }

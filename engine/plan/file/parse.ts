@@ -63,9 +63,8 @@ function readJson(
   input: Uint8Array | string,
 ): { ok: true; value: Readonly<Record<string, unknown>> } | { ok: false; problems: Problem[] } {
   const decoded = decodeJson(input);
-  if (!decoded.ok) return { ok: false, problems: [decoded.problem] };
-  const upgraded = upgradePlan(decoded.value);
-  return upgraded.ok ? upgraded : { ok: false, problems: [upgraded.problem] };
+  if (!decoded.ok) return decoded;
+  return upgradePlan(decoded.value);
 }
 
 /** The list items that hold all problems, as `features/3`; `null` when a problem is elsewhere. */

@@ -1,7 +1,7 @@
+import { refusal } from '../problems.ts';
 import type { Json } from '../schema/form.ts';
 import { PLAN_FORMAT, PLAN_VERSION } from '../schema/plan.ts';
 import { isRecord, show } from '../schema/say.ts';
-import type { Problem } from '../types.ts';
 
 /** By the version it starts from, what turns a plan into one of the next version. Earlier years are brought along. */
 export type UpgradeSteps = Readonly<Record<number, (plan: Json) => Json>>;
@@ -13,11 +13,11 @@ export function upgradePlan(
   value: unknown,
   steps: UpgradeSteps = STEPS,
   present = PLAN_VERSION,
-): { ok: true; value: Json } | { ok: false; problem: Problem } {
+): { ok: true; value: Json } | ReturnType<typeof refusal> {
   if (!isRecord(value))
-    return refused('', `A plan file holds one object with keys, but this one holds ${show(value)}.`);
+    return refusal('', `A plan file holds one object with keys, but this one holds ${show(value)}.`);
   if (value.format !== PLAN_FORMAT) {
-    return refused(
+    return refusal(
       '/format',
       `This is not a plan file: its format ` +
         `${value.format === undefined ? 'is missing' : `is ${show(value.format)}`}, and it should be "${PLAN_FORMAT}".`,
@@ -25,14 +25,14 @@ export function upgradePlan(
   }
   const version = value.version;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return refused(
+    return refusal(
       '/version',
       `The version of a plan is a whole number from 1 on; here it is ` +
         `${version === undefined ? 'missing' : show(version)}.`,
     );
   }
   if (version > present) {
-    return refused(
+    return refusal(
       '/version',
       `This plan is of version ${version}, written by a newer program; this one reads versions up to ${present}.`,
     );
@@ -54,8 +54,4 @@ function withPastUpgraded(plan: Json, steps: UpgradeSteps, present: number): Jso
     return { ...year, plan: upgraded.value };
   });
   return changed ? { ...plan, past } : plan;
-}
-
-function refused(pointer: string, message: string): { ok: false; problem: Problem } {
-  return { ok: false, problem: { pointer, message, severity: 'error' } };
 }

@@ -1,4 +1,5 @@
 /** Angles: degrees are the project's own, radians stand only inside formulas. Bearings run clockwise. */
+
 import type { PlanPoint } from '../types.ts';
 
 /** One degree, for formulas that multiply by it. [rad] */

@@ -1,6 +1,7 @@
+/** Where cloth hangs: the corners, edges and ground of roofs and screens. */
+
 import { riseOf, turnOf } from '../defaults.ts';
 import { ROUNDING } from '../numbers/tolerances.ts';
-/** Where cloth hangs: the corners, edges and ground of roofs and screens. */
 import type { Canopy, Cloth, DropSide, PlanPoint } from '../types.ts';
 import { cleanPath, distance, turned } from './shapes.ts';
 import type { SpacePoint } from './vectors.ts';

@@ -1,5 +1,6 @@
-import type { Plan, PlanPoint } from '../types.ts';
 /** Gates: gaps that were left between the ends of walls and hedges. */
+
+import type { Plan, PlanPoint } from '../types.ts';
 import { distance, distanceToSegment, isClosed, pointInRing } from './shapes.ts';
 
 /** A gap between the ends of walls or hedges is a gate from this to this wide. Our choice. [m] */

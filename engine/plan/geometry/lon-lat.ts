@@ -1,4 +1,5 @@
 /** The plan on the globe. */
+
 import { upBearingOf } from '../defaults.ts';
 import type { Plan, PlanPoint } from '../types.ts';
 import { DEGREE } from './angles.ts';

@@ -2,6 +2,7 @@
  * Plane geometry of a plan, in metres, x right, y up. Rings are lists of corners; a function that needs an open,
  * counter-clockwise ring says so and `openRing` makes one.
  */
+
 import { ROUNDING } from '../numbers/tolerances.ts';
 import type { PlanPoint } from '../types.ts';
 import { DEGREE } from './angles.ts';

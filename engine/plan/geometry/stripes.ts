@@ -1,5 +1,6 @@
-import type { PlanPoint } from '../types.ts';
 /** The ground that walls, hedges and eaves stand on or cover, as rectangles. */
+
+import type { PlanPoint } from '../types.ts';
 import { cleanPath } from './shapes.ts';
 
 /**

@@ -3,6 +3,7 @@
  * own beside it, that home says in one line why: Turf takes degrees on a globe (area, length, distance), means another
  * thing by the word (its centroid is the mean of the corners), or is too slow or too large where it is asked.
  */
+
 import { polygon } from '@turf/helpers';
 import { kinks } from '@turf/kinks';
 import type { PlanPoint } from '../types.ts';

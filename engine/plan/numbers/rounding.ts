@@ -1,4 +1,5 @@
 /** Lengths as they are kept: no finer than a tape reads, and never −0. */
+
 import type { PlanPoint } from '../types.ts';
 
 /** To the whole millimetre: what typed numbers and turned shapes keep. [m] */

@@ -1,4 +1,5 @@
 /** What can be drawn: every kind with its keys. How the keys of a thing go together is for `check/rules.ts` to say. */
+
 import { byName, defaulted, flag, list, monthDay, number, object, optional, point, text, words } from './form.ts';
 import type { Called, Form, Json, Keys, NumberRule } from './form.ts';
 import { eitherOf, quote, show } from './say.ts';

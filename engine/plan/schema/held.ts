@@ -1,4 +1,5 @@
 /** What a value of a form is, as a type: all right, or as far as it was right when it was read. */
+
 import type {
   ExactForm,
   KindsForm,

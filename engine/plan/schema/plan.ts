@@ -1,4 +1,5 @@
 /** The plan file, version 1, and what stands in it beside the site and the drawing. */
+
 import { LIMITS } from '../file/limits.ts';
 import { FEATURE } from './feature.ts';
 import { byName, exactly, flag, list, number, object, optional, orNull, point, text, words } from './form.ts';

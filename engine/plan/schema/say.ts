@@ -1,4 +1,5 @@
 /** Values and keys as a sentence can hold them. */
+
 import type { Json } from './form.ts';
 
 export function isRecord(value: unknown): value is Json {

@@ -1,4 +1,5 @@
 /** The site, the season and the climate: where the yard is, how it lies, how hot it gets there. */
+
 import { monthWord } from '../dates/dates.ts';
 import { HOW, SURFACE } from './feature.ts';
 import { defaulted, list, monthDay, number, object, optional, point, text, words } from './form.ts';

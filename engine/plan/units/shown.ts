@@ -1,4 +1,5 @@
 /** What people read, in metric and in feet: a number shown always has its unit. */
+
 import {
   METRES_PER_INCH,
   SPEED_PER_UNIT,

@@ -2,6 +2,7 @@
  * What people type, in metric and in feet: a number may have a unit, and without one it is in the plan's `units`.
  * Decimal commas are accepted.
  */
+
 import {
   METRES_PER_INCH,
   METRES_PER_UNIT,

@@ -1,4 +1,5 @@
 /** Clock times, shares and counts as people say them, for the one sentence a page opens with. */
+
 import { minutesOf } from '../units/clock.ts';
 
 const NUMBERS = [

@@ -1,5 +1,7 @@
 /** The yard with the changes of one option or several. */
+
 import { pointerToken } from '../file/pointer.ts';
+import { errorAt } from '../problems.ts';
 import type { Feature, Plan, Problem, YardOption } from '../types.ts';
 
 /**
@@ -55,7 +57,7 @@ export function applyOption(
   for (const [index, added] of (option.adds ?? []).entries()) {
     if (present.has(added.id)) {
       problems.push(
-        error(
+        errorAt(
           `${pointer}/adds/${index}/id`,
           `Option "${option.id}" adds "${added.id}", but a thing with that id is already there.`,
         ),
@@ -70,13 +72,15 @@ export function applyOption(
         feature === undefined
           ? 'there is nothing with that id'
           : `that is a ${feature.kind}, and only plants can be moved`;
-      problems.push(error(`${pointer}/moves/${pointerToken(id)}`, `Option "${option.id}" moves "${id}", but ${why}.`));
+      problems.push(
+        errorAt(`${pointer}/moves/${pointerToken(id)}`, `Option "${option.id}" moves "${id}", but ${why}.`),
+      );
     }
   }
   for (const [index, id] of (option.removes ?? []).entries()) {
     if (!present.delete(id)) {
       problems.push(
-        error(
+        errorAt(
           `${pointer}/removes/${index}`,
           `Option "${option.id}" removes "${id}", but there is nothing with that id.`,
         ),
@@ -88,12 +92,8 @@ export function applyOption(
 
 function unknownOption(plan: Plan, id: string): Problem {
   const known = (plan.options ?? []).map((option) => `"${option.id}"`).join(', ');
-  return error(
+  return errorAt(
     '/options',
     `There is no option "${id}"; ${known === '' ? 'this plan has no options' : `the plan's options are ${known}`}.`,
   );
-}
-
-function error(pointer: string, message: string): Problem {
-  return { pointer, message, severity: 'error' };
 }

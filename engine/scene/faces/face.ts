@@ -1,4 +1,5 @@
 /** The sides and tops of walls and buildings as they stand, before they are cut into patches. */
+
 import { boundsOf } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { SEGMENT, unionOutline } from '../outline.ts';

@@ -1,4 +1,5 @@
 /** The sides and tops of walls and buildings: what shines and glows on the plants before it. */
+
 import type { Occluder } from '../solids.ts';
 import { type Face, type Level, levelsOf, type Side, sidesOf } from './face.ts';
 import { type Cut, type Cuts, type FacePatch, partsOf, patchOnLevel, patchOnSide } from './patches.ts';

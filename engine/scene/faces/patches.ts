@@ -1,4 +1,5 @@
 /** How a face is cut into patches, and on which of them a place lies. */
+
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { TOUCH } from '../ties.ts';
 import type { Level, Side } from './face.ts';

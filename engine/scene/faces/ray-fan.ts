@@ -1,4 +1,5 @@
 /** Rays from one point, and what of a face they meet. */
+
 import { pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Bearings } from '../bearings.ts';
 import { TOUCH } from '../ties.ts';

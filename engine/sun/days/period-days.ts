@@ -1,4 +1,5 @@
 import { dayOfMonth } from '../../plan/dates/dates.ts';
+import { refusal } from '../../plan/problems.ts';
 import type { CivilDate, MonthDay, Problem } from '../../plan/types.ts';
 import { monthClimate, type MonthClimate } from '../climate.ts';
 import type { Setting } from '../setting.ts';
@@ -79,16 +80,7 @@ function heatDay(plan: Setting, month: number, weather?: Weather): Result<Period
   const climate = monthClimate(plan, month, weather);
   const date = met === undefined ? null : dateIn(met.year, dayOfMonth(month, HEAT_DAY_OF_MONTH));
   if (date === null || climate === null) {
-    return {
-      ok: false,
-      problems: [
-        {
-          pointer: '/season',
-          message: `Month ${month} is not in the season, so it has no heat day.`,
-          severity: 'error',
-        },
-      ],
-    };
+    return refusal('/season', `Month ${month} is not in the season, so it has no heat day.`);
   }
   return { ok: true, value: [{ date, climate, raise: heat.value.raise }] };
 }

@@ -1,5 +1,6 @@
 import { monthWord } from '../../plan/dates/dates.ts';
 import { offsetOf } from '../../plan/defaults.ts';
+import { errorAt, refusal } from '../../plan/problems.ts';
 import type { CivilDate, MonthDay, Problem } from '../../plan/types.ts';
 import { monthClimate } from '../climate.ts';
 import type { Setting } from '../setting.ts';
@@ -12,10 +13,10 @@ export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok
 export function seasonDates(plan: Setting): Result<CivilDate[]> {
   const { year, from, to } = plan.season;
   const first = dateIn(year, from);
-  if (first === null) return problem('/season/from', noSuchDay(from, year));
+  if (first === null) return refusal('/season/from', noSuchDay(from, year));
   const lastYear = to < from ? year + 1 : year;
   const last = dateIn(lastYear, to);
-  if (last === null) return problem('/season/to', noSuchDay(to, lastYear));
+  if (last === null) return refusal('/season/to', noSuchDay(to, lastYear));
   return { ok: true, value: datesBetween(first, last) };
 }
 
@@ -27,7 +28,7 @@ export function dateOfDay(plan: Setting, monthDay: MonthDay): Result<CivilDate> 
   const { year, from, to } = plan.season;
   const dayYear = to < from && monthDay < from ? year + 1 : year;
   const date = dateIn(dayYear, monthDay);
-  return date === null ? problem('', noSuchDay(monthDay, dayYear)) : { ok: true, value: date };
+  return date === null ? refusal('', noSuchDay(monthDay, dayYear)) : { ok: true, value: date };
 }
 
 /** A month of the season and the year in which the season first meets it. */
@@ -71,7 +72,7 @@ export function hottestMonth(plan: Setting, weather?: Weather): Result<Heat> {
     hottest = month;
     high = climate.high;
   }
-  if (hottest === null) return problem('/climate/months', 'No month of the season has a high that can be compared.');
+  if (hottest === null) return refusal('/climate/months', 'No month of the season has a high that can be compared.');
   return {
     ok: true,
     value: { ...hottest, raise: plan.climate.heatwaveHigh + offsetOf(plan.climate) - high },
@@ -80,19 +81,14 @@ export function hottestMonth(plan: Setting, weather?: Weather): Result<Heat> {
 
 /** "No figures" for a month that is needed. */
 export function missingMonth(month: number): Problem {
-  return {
-    pointer: '/climate/months',
-    message: `The climate has no figures for ${monthWord(month)} (month ${month}), and they are needed.`,
-    severity: 'error',
-  };
+  return errorAt(
+    '/climate/months',
+    `The climate has no figures for ${monthWord(month)} (month ${month}), and they are needed.`,
+  );
 }
 
 function noSuchDay(monthDay: MonthDay, year: number): string {
   return monthDay === '02-29'
     ? `There is no 02-29 in ${year}, which is not a leap year.`
     : `There is no day "${monthDay}": a day is written MM-DD, as 07-21.`;
-}
-
-function problem(pointer: string, message: string): { ok: false; problems: Problem[] } {
-  return { ok: false, problems: [{ pointer, message, severity: 'error' }] };
 }

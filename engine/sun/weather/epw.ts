@@ -1,3 +1,4 @@
+import { refusal } from '../../plan/problems.ts';
 import type { Problem } from '../../plan/types.ts';
 import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 import { midnightAt } from '../days/calendar.ts';
@@ -35,7 +36,7 @@ export function parseEpw(bytes: Uint8Array): { ok: true; weather: Weather } | { 
     return { ok: true, weather: readWeather(linesOf(bytes)) };
   } catch (error) {
     if (!(error instanceof EpwError)) throw error;
-    return { ok: false, problems: [{ pointer: '', message: error.message, severity: 'error' }] };
+    return refusal('', error.message);
   }
 }
 

@@ -1,4 +1,5 @@
 /** Things that stand in the yard of several tests of advice, where no test says otherwise. */
+
 import type { Building, Plant } from '../../../engine/plan/types.ts';
 
 export const LEMON: Plant = {

@@ -1,4 +1,5 @@
 /** Yards and frames for the tests of this folder. */
+
 import fc from 'fast-check';
 import { sheetOf } from '../../../engine/frame/sheet.ts';
 import type { BuildSheet } from '../../../engine/frame/types.ts';

@@ -1,4 +1,5 @@
 /** What the cards say of a yard, by the methods and words that they ask for, and what the verbs say of it. */
+
 import { beforeAll, describe, expect, test } from 'vitest';
 import type {
   ComparedChoice,

@@ -1,4 +1,5 @@
 /** Marks and words at one place of the paper: they do not grow with it. */
+
 import type { Layer } from 'leaflet';
 import { boundsOf, shownName } from '../../../engine/index.ts';
 import type { Feature, PlanPoint } from '../../../engine/index.ts';

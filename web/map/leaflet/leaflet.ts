@@ -2,6 +2,7 @@
  * The parts of Leaflet that the drawing uses, taken one by one: the package is one piece otherwise, and half of it
  * (tiles, popups, controls, projections) has no place on a plan in metres.
  */
+
 import 'leaflet/src/map/handler/Map.Drag.js';
 import 'leaflet/src/map/handler/Map.ScrollWheelZoom.js';
 import 'leaflet/src/map/handler/Map.TouchZoom.js';

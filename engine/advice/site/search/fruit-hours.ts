@@ -1,4 +1,5 @@
 /** Fruit in the search: it feels the beam of the hour before, so that the pairs of an hour are harmed together. */
+
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
 import type { LeafDay } from '../../../load/leaf/leaf-day.ts';
 import { type Surroundings, underSky } from '../../../load/leaf/surroundings.ts';

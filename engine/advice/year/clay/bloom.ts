@@ -1,4 +1,5 @@
 /** When plants flower: common practice, no source; a kind's own months in the north, half a year on in the south. */
+
 import type { PlantRow } from '../../../plan/types.ts';
 import { isInSpan, type Span } from '../growth/months.ts';
 

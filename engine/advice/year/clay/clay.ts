@@ -1,3 +1,5 @@
+/** Reflective clay: which plants, how much, when, what it does and what it must not touch. */
+
 import { heatDayOf } from '../../../load/leaf/heat-day.ts';
 import { surfaceTemperature } from '../../../load/leaf/leaf.ts';
 import type { LeafMoment } from '../../../load/leaf/receives.ts';
@@ -6,7 +8,6 @@ import type { Outcome, PlantLoad } from '../../../load/types.ts';
 import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/planted.ts';
 import { foliageFromOf } from '../../../plan/defaults.ts';
-/** Reflective clay: which plants, how much, when, what it does and what it must not touch. */
 import { area, openRing } from '../../../plan/geometry/shapes.ts';
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { sceneOf } from '../../../scene/scene-of.ts';

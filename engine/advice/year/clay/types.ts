@@ -1,4 +1,5 @@
 /** What the year says of clay. */
+
 import type { CivilDate } from '../../../plan/types.ts';
 import type { Advice } from '../advice.ts';
 

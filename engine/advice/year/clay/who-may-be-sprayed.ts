@@ -1,4 +1,5 @@
 /** Who may be sprayed with clay at all, whoever asks: the year, or the ladder of cheaper cures. */
+
 import { type LightStanding, lightStanding } from '../../../load/light/light-class.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';

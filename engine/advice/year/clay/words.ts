@@ -1,4 +1,5 @@
 /** What is said of clay, once the person has chosen it: for whom and when first, then how, then what it does. */
+
 import { dayWords } from '../../../plan/dates/dates.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { formatMass, formatRain, formatTemperatureDifference } from '../../../plan/units/shown.ts';

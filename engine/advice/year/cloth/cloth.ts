@@ -1,7 +1,8 @@
-import type { Outcome } from '../../../load/types.ts';
 /**
  * When each cloth should hang: by what it spares its own plants and the light it leaves them, not by the date of habit.
  */
+
+import type { Outcome } from '../../../load/types.ts';
 import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { harmOf } from '../../../load/verdict/harm-of.ts';
 import { isCloth } from '../../../plan/kinds.ts';

@@ -1,6 +1,7 @@
+/** Whether cloth hangs on a day: by the plan's own dates, else by the diary, else it is taken to. */
+
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import { isCloth } from '../../../plan/kinds.ts';
-/** Whether cloth hangs on a day: by the plan's own dates, else by the diary, else it is taken to. */
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
 import type { ClothSeason } from './types.ts';

@@ -1,4 +1,5 @@
 /** What a cloth takes of the light that plants need. */
+
 import { lightStanding } from '../../../load/light/light-class.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';

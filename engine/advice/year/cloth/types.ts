@@ -1,4 +1,5 @@
 /** When cloth should hang, and why. */
+
 import type { LightStanding } from '../../../load/light/light-class.ts';
 import type { CivilDate, YearlySpan } from '../../../plan/types.ts';
 import type { Advice } from '../advice.ts';

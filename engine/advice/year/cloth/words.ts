@@ -1,5 +1,6 @@
-import type { LightStanding } from '../../../load/light/light-class.ts';
 /** What is said of a cloth through the year: when it hangs and why, and how it comes down. */
+
+import type { LightStanding } from '../../../load/light/light-class.ts';
 import { dayWords } from '../../../plan/dates/dates.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';

@@ -1,9 +1,10 @@
+/** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
+
 import { isTooDark } from '../../../load/light/light-class.ts';
 import { normalShare } from '../../../load/light/normal.ts';
 import type { Nine, Outcome } from '../../../load/types.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
-/** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { withoutCloth } from '../../../plan/yards/without-cloth.ts';
 import { monthClimate } from '../../../sun/climate.ts';

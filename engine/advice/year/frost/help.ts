@@ -1,4 +1,5 @@
 /** What a person can do for a plant before a frosty night: carry it, wrap it, or neither. */
+
 import { FLEECE_REACH } from '../../../frame/shop/cloth.ts';
 import type { PlantFeature } from '../../../load/verdict/planted.ts';
 

@@ -1,5 +1,6 @@
-import { fleeceWeight } from '../../../frame/shop/cloth-words.ts';
 /** Frosty nights in sentences: when, who needs what, and how to cover; and the same plant by plant for a table. */
+
+import { fleeceWeight } from '../../../frame/shop/cloth-words.ts';
 import { FLEECE_REACH } from '../../../frame/shop/cloth.ts';
 import { dayWords, monthWord } from '../../../plan/dates/dates.ts';
 import { riseOf } from '../../../plan/defaults.ts';

@@ -2,6 +2,7 @@
  * When fruit hangs, from its set to its last picking: common practice, no source; early kinds in warm places and late
  * ones in cool places taken together.
  */
+
 import type { PlantRow } from '../../../plan/types.ts';
 import { isInSpan, type Span } from './months.ts';
 

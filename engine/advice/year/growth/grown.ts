@@ -1,7 +1,8 @@
+/** What grew since last year: asked once a new year has begun, with last year's numbers to change. */
+
 import type { Feature, Plan } from '../../../plan/types.ts';
 import { formatLength } from '../../../plan/units/shown.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
-/** What grew since last year: asked once a new year has begun, with last year's numbers to change. */
 import { agreeingWith } from '../../../plan/words/agreement.ts';
 import { namedInside } from '../../../plan/words/names.ts';
 

@@ -1,4 +1,5 @@
 /** The year's advice as dated work, each with a name that stays the same. */
+
 import { dayWords } from '../../../plan/dates/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { agreeingWith } from '../../../plan/words/agreement.ts';

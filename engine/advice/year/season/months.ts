@@ -1,4 +1,5 @@
 /** A page for each month in which something is to be done. */
+
 import { dayWords, dayOfMonth } from '../../../plan/dates/dates.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { unitsOf } from '../../../plan/units/units.ts';

@@ -1,4 +1,5 @@
 /** The year's advice: cloth, hardening, clay, water and frost, dated, with a page a month. */
+
 import { cautionsFor } from '../../../frame/work/cautions.ts';
 import { plantLoadsOf } from '../../../load/load-of.ts';
 import type { Outcome, PlantLoad } from '../../../load/types.ts';

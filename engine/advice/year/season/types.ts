@@ -1,4 +1,5 @@
 /** What the year's advice looks like: sentences with their grounds, dated work, and a page a month. */
+
 import type { Caution } from '../../../frame/work/types.ts';
 import type { CivilDate } from '../../../plan/types.ts';
 import type { Advice } from '../advice.ts';

@@ -1,4 +1,5 @@
 /** What a frosty night asks for. */
+
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { MS_PER_HOUR } from '../../../plan/units/per-unit.ts';

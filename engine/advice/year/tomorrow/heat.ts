@@ -1,6 +1,7 @@
+/** What a hot day asks for: water the evening before, shade by the minute, work done before the heat. */
+
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
 import type { Stretch } from '../../../load/types.ts';
-/** What a hot day asks for: water the evening before, shade by the minute, work done before the heat. */
 import { stretchOf } from '../../../load/verdict/clock.ts';
 import { burnsByFruit } from '../../../load/verdict/planted.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';

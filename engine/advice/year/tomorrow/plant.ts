@@ -1,7 +1,8 @@
+/** How a plant stands on one day of a typed forecast: at its worst side, under a clear sky. */
+
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
 import type { SkyViewer } from '../../../load/light/sky-viewer.ts';
 import { rootsOf } from '../../../load/pot/pot-load.ts';
-/** How a plant stands on one day of a typed forecast: at its worst side, under a clear sky. */
 import { stretchOf } from '../../../load/verdict/clock.ts';
 import { clothNow } from '../../../load/verdict/cloth-now.ts';
 import { judgedPlant } from '../../../load/verdict/judged.ts';

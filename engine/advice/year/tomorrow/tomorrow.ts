@@ -1,4 +1,5 @@
 /** One day's list from a typed forecast: what to do when, for whom, from the evening before on. */
+
 import { cautionsFor } from '../../../frame/work/cautions.ts';
 import { heatDayOf } from '../../../load/leaf/heat-day.ts';
 import { saturationVapour } from '../../../load/leaf/leaf-balance.ts';
@@ -9,6 +10,7 @@ import { isCivilDate, monthWord } from '../../../plan/dates/dates.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
 import { isCloth } from '../../../plan/kinds.ts';
+import { refuseOption } from '../../../plan/problems.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { minutesOf } from '../../../plan/units/clock.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
@@ -33,10 +35,10 @@ const EVENING_BEFORE = -1;
 /** @returns the day's list, or what is wrong with the forecast or the plan */
 export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsOf(plan)): Outcome<Tomorrow> {
   const { date, high, low = high - usualSwing(plan, date) } = forecast;
-  if (!isCivilDate(date)) return refuse('date', `"${date}" is no date: write it as 2026-07-20.`);
-  if (!(high >= -60 && high <= 60)) return refuse('high', highRefusal(high, units));
+  if (!isCivilDate(date)) return refuseOption('date', `"${date}" is no date: write it as 2026-07-20.`);
+  if (!(high >= -60 && high <= 60)) return refuseOption('high', highRefusal(high, units));
   if (!(low >= -60 && low <= high))
-    return refuse('low', `The low must be at most the high of ${formatTemperature(high, units)}.`);
+    return refuseOption('low', `The low must be at most the high of ${formatTemperature(high, units)}.`);
   const forecastPlan = withForecast(withClothOn(plan, date), { date, high, low });
   const scene = buildScene(forecastPlan);
   const heat = heatDayOf(forecastPlan, scene, { kind: 'day', date: date.slice(5) });
@@ -121,10 +123,6 @@ const VERDICTS: readonly TomorrowPlant['verdict'][] = [
   'no shade needed',
   'fine',
 ];
-
-function refuse(what: string, message: string): Outcome<never> {
-  return { ok: false, problems: [{ pointer: `--${what}`, message, severity: 'error' }] };
-}
 
 function usualSwing(plan: Plan, date: CivilDate): number {
   const usual = monthClimate(plan, monthOfDate(date));

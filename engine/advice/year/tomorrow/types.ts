@@ -1,4 +1,5 @@
 /** What one day's list is asked with, and what it says. */
+
 import type { Caution } from '../../../frame/work/types.ts';
 import type { ClothNow, PlantSide, Roots, Stretch, Verdict } from '../../../load/types.ts';
 import type { CivilDate } from '../../../plan/types.ts';

@@ -4,6 +4,7 @@
  * shrubs of dry lands after the coefficients that landscapers water by (low 0.2 to 0.5, moderate 0.5 to 0.8; from
  * memory), the rest likened to its kin in the table.
  */
+
 import type { PlantRow } from '../../../plan/types.ts';
 
 const TABLE_12: Readonly<Record<string, readonly string[]>> = {

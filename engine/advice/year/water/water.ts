@@ -1,9 +1,10 @@
+/** How much water each plant, bed and pot uses in a day, in the open, without cloth and as it stands. */
+
 import { LEAF_WIND_SHARE } from '../../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/planted.ts';
 import { dayOfMonth } from '../../../plan/dates/dates.ts';
 import { elevationOf, potOf } from '../../../plan/defaults.ts';
-/** How much water each plant, bed and pot uses in a day, in the open, without cloth and as it stands. */
 import { area, openRing } from '../../../plan/geometry/shapes.ts';
 import { countUp } from '../../../plan/numbers/tolerances.ts';
 import type { Plan, Plant } from '../../../plan/types.ts';

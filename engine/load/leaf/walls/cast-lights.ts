@@ -1,4 +1,5 @@
 /** How patches are lit in a yard as it stands: each is cast when it is first looked at, for all the days at once. */
+
 import type { Directions } from '../../../cast/passes.ts';
 import { createStandingCaster, type PointCaster } from '../../../cast/points/point-caster.ts';
 import { Change } from '../../../cast/points/remembering-caster.ts';

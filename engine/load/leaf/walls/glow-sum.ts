@@ -1,4 +1,5 @@
 /** A sum over what patches throw on a point. */
+
 import type { WallGlow } from '../surroundings.ts';
 import type { LitDays } from './lit-days.ts';
 import type { PatchLight } from './patch-light.ts';

@@ -1,4 +1,5 @@
 /** What the faces in a point's view throw on it, added up patch by patch. */
+
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Faces } from '../../../scene/faces/faces.ts';
 import type { OwnCrown } from '../../../scene/solids.ts';

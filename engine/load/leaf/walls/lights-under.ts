@@ -1,4 +1,5 @@
 /** How patches are lit under further cloth: their light without it, less what the cloth takes. */
+
 import type { Faces } from '../../../scene/faces/faces.ts';
 import type { FacePatch } from '../../../scene/faces/patches.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';

@@ -1,4 +1,5 @@
 /** Heat days whose light on faces is cast together, and when in them the sun stands before a face. */
+
 import { type Directions, directionsOf, passesInRow } from '../../../cast/passes.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Scene } from '../../../scene/solids.ts';

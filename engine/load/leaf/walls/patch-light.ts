@@ -1,4 +1,5 @@
 /** How one patch of a face is lit through heat days. */
+
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { FacePatch } from '../../../scene/faces/patches.ts';
 import { faceGlow } from '../wall-light.ts';

@@ -1,4 +1,5 @@
 /** Where a sheet of cloth throws its shadow on faces: samples whose shadow misses a patch are passed over unasked. */
+
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
 import { dot, type SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { FacePatch } from '../../../scene/faces/patches.ts';

@@ -1,4 +1,5 @@
 /** What patches of faces the points of a yard look on, ray by ray, each point's view found once. */
+
 import { placeKey } from '../../../cast/points/remembering-caster.ts';
 import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';

@@ -1,4 +1,5 @@
 /** The patches of faces that a point looks on: the rays that end on them, and the weights those add up to. */
+
 import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Faces } from '../../../scene/faces/faces.ts';

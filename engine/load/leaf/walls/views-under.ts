@@ -1,4 +1,5 @@
 /** What patches points still look on with further cloth in the yard. */
+
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
 import { bearingsOfSheets } from '../../../cast/points/point-rays.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';

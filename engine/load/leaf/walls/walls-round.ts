@@ -6,6 +6,7 @@
  * a face at the air's temperature plus (1 − ρ)·E/17 (sol-air temperature, 17 W/m²K: ASHRAE, from memory), E what shines
  * on the face there: the beam that reaches it and half of the sky's light.
  */
+
 import { Faces } from '../../../scene/faces/faces.ts';
 import type { ClothSheet, Scene, Solid } from '../../../scene/solids.ts';
 import type { HeatDay } from '../heat-day.ts';

@@ -1,4 +1,5 @@
 /** What walls throw on a point once further cloth hangs: worked out from what they throw without it. */
+
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Faces } from '../../../scene/faces/faces.ts';
 import type { ClothSheet, OwnCrown } from '../../../scene/solids.ts';

@@ -1,9 +1,10 @@
-import { monthsOfSeason, monthWord } from '../../dates/dates.ts';
-import { canBeAt, standardOffset, sunOffset } from '../../dates/sun-clock.ts';
 /**
  * What a plan is allowed to say but seldom means: a walk round the yard that asks "is that right?". Warnings only, each
  * with its pointer; the plan must be free of errors.
  */
+
+import { monthsOfSeason, monthWord } from '../../dates/dates.ts';
+import { canBeAt, standardOffset, sunOffset } from '../../dates/sun-clock.ts';
 import { riseOf } from '../../defaults.ts';
 import { LIMITS } from '../../file/limits.ts';
 import { canopyHeightOver } from '../../geometry/cloth-shapes.ts';

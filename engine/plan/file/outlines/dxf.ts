@@ -1,4 +1,5 @@
 /** Lines and polylines of a DXF drawing, ASCII, of any release. */
+
 import type { PlanPoint } from '../../types.ts';
 import type { Outline, OutlinesRead } from './types.ts';
 

@@ -1,4 +1,5 @@
 /** Lines and polygons of a GeoJSON file (RFC 7946), or of one that holds plan metres in its form. */
+
 import { planPointOf } from '../../geometry/lon-lat.ts';
 import type { Plan, PlanPoint } from '../../types.ts';
 import type { Outline, OutlinesRead } from './types.ts';

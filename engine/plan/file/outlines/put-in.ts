@@ -1,7 +1,9 @@
 /** Outlines out of a drawing, put into a plan as walls, buildings or beds. */
+
 import { addFeature, freshId } from '../../edit/edit-feature.ts';
 import { boundsOf, closedRing, distance } from '../../geometry/shapes.ts';
 import { toMillimetre } from '../../numbers/rounding.ts';
+import { refusal } from '../../problems.ts';
 import type { Feature, Plan, PlanPoint, Problem } from '../../types.ts';
 import { parsePlan } from '../parse.ts';
 import { planText } from '../serialize.ts';
@@ -26,16 +28,17 @@ export type PutIn =
  */
 export function withOutlines(plan: Plan, text: string, kind: OutlineKind, corner?: PlanPoint): PutIn {
   const read = /^\s*[{[]/.test(text) ? geoJsonOutlines(text, plan) : dxfOutlines(text);
-  if (!read.ok) return refused(read.message);
+  if (!read.ok) return refusal('', read.message);
   const fits = read.outlines.map(clean).filter((outline) => kind === 'wall' || outline.closed);
   if (fits.length === 0)
-    return refused(
+    return refusal(
+      '',
       kind === 'wall'
         ? 'There is no line in the drawing.'
         : `There is no closed outline in the drawing to be a ${kind}.`,
     );
   if (fits.length > MOST_OUTLINES)
-    return refused(`The drawing has ${fits.length} outlines; up to ${MOST_OUTLINES} can be put in at once.`);
+    return refusal('', `The drawing has ${fits.length} outlines; up to ${MOST_OUTLINES} can be put in at once.`);
   const { moved, far } = placed(plan, fits, corner);
   let next = plan;
   const ids: string[] = [];
@@ -99,8 +102,4 @@ function featureOf(plan: Plan, { name, points, closed }: Outline, kind: OutlineK
     case 'bed':
       return { id, kind, ...called, outline: points, plantHeight: GUESS.bed, how: { plantHeight: how } };
   }
-}
-
-function refused(message: string): PutIn {
-  return { ok: false, problems: [{ pointer: '', message, severity: 'error' }] };
 }

@@ -1,4 +1,5 @@
 /** Outlines out of other programs' drawings. */
+
 import type { PlanPoint } from '../../types.ts';
 
 /** What an outline may become. */

@@ -1,4 +1,5 @@
 /** A picture without what its camera noted: where and when it was taken, and by whom. */
+
 import type { Plan } from '../../types.ts';
 import { base64Of, bytesOf } from './base64.ts';
 import { saysAt } from './bytes.ts';

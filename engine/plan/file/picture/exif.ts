@@ -2,6 +2,7 @@
  * EXIF: which way up a picture is, and nothing else. Source of the layout: TIFF 6.0, section 2, and CIPA DC-008 (Exif),
  * section 4.6 (from memory).
  */
+
 import { saysAt, viewOf } from './bytes.ts';
 
 const ORIENTATION = 0x0112;

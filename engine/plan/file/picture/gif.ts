@@ -1,4 +1,5 @@
 /** GIF: version 89a of the specification, sections 17 to 27 (from memory). */
+
 import { joined, saysAt } from './bytes.ts';
 
 const [IMAGE, EXTENSION, CONTROL, APPLICATION, TRAILER] = [0x2c, 0x21, 0xf9, 0xff, 0x3b];

@@ -1,4 +1,5 @@
 /** JPEG: ITU-T T.81, annex B (markers; from memory). */
+
 import { joined, lettersOf, saysAt } from './bytes.ts';
 import { exifOf, orientationOf } from './exif.ts';
 

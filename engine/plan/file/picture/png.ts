@@ -1,4 +1,5 @@
 /** PNG: W3C PNG, third edition, sections 5 and 11; CRC by annex D (from memory). */
+
 import { joined, lettersOf, viewOf } from './bytes.ts';
 import { exifOf, orientationOf } from './exif.ts';
 

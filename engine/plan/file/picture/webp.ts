@@ -1,4 +1,5 @@
 /** WebP: RFC 9649, section 2 (from memory). */
+
 import { joined, lettersOf, viewOf } from './bytes.ts';
 import { exifOf, orientationOf } from './exif.ts';
 

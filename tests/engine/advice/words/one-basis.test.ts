@@ -1,4 +1,5 @@
 /** Every share of heat damage is told of the plants that it is for; every verdict as the heatwave day's. */
+
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';

@@ -1,4 +1,5 @@
 /** Ten yards written down with the advice that each calls for before the program was asked about any of them. */
+
 import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';

@@ -1,4 +1,5 @@
 /** Ten more yards, the advice that each calls for written down before the program was asked about any of them. */
+
 import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';

@@ -1,4 +1,5 @@
 /** Yards of yet other kinds, the advice that each calls for written down before the program was asked about any. */
+
 import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';

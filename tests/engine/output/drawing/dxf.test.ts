@@ -1,4 +1,5 @@
 /** Held by a reader of somebody else’s: dxf-parser 1.1.2. */
+
 import DxfParser from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';

@@ -1,4 +1,5 @@
 /** Drawings written by programs of somebody else: dxf-writer 1.18.4, and @turf/helpers 7.4.0 for GeoJSON. */
+
 import { lineString, point, polygon } from '@turf/helpers';
 import Drawing from 'dxf-writer';
 import fc from 'fast-check';

@@ -52,7 +52,7 @@ describe('versions', () => {
     [{ version: 1 }, '/format', 'This is not a plan file: its format is missing, and it should be "shadewright-plan".'],
     [null, '', 'A plan file holds one object with keys, but this one holds null.'],
   ])('%j is refused', (value, pointer, message) => {
-    expect(upgradePlan(value, steps, 3)).toEqual({ ok: false, problem: { pointer, message, severity: 'error' } });
+    expect(upgradePlan(value, steps, 3)).toEqual({ ok: false, problems: [{ pointer, message, severity: 'error' }] });
   });
 
   it('a frozen year that is too new is left for the check to name', () => {

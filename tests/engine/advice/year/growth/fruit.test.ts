@@ -1,4 +1,5 @@
 /** Fruit months are common practice, no source; here every part that tells of fruit is held to go by them. */
+
 import { describe, expect, test } from 'vitest';
 import { whyBurnt } from '../../../../../engine/advice/why/why.ts';
 import { bearsWhatBurns } from '../../../../../engine/advice/year/growth/fruit.ts';
