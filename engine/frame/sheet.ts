@@ -132,7 +132,7 @@ function cautionsOf({ model, anchors, cloth }: Design, plan: Plan): readonly Cau
   const idle = [...(needsLadder(model) ? [] : ['ladder']), ...(driven ? [] : ['anchors'])];
   const tasks = [
     ...(['build', 'cut', 'wind', 'heat', 'cloth'] as const),
-    ...(digs ? (['dig'] as const) : []),
+    digs ? ('dig' as const) : ('floor' as const),
     ...(anchors.concrete === null ? [] : (['concrete'] as const)),
     ...(cloth.frost === null ? [] : (['winter'] as const)),
   ];

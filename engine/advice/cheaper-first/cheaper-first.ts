@@ -7,6 +7,7 @@ import { isMovable } from '../../plan/kinds.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
 import { nameOf } from '../../plan/words/names.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { createRayYard, type RayYard } from '../doubt/rays.ts';
@@ -90,7 +91,7 @@ function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): Ladd
     leaves,
     cool.length === 0
       ? ''
-      : `Before you buy cloth for ${namesInside(plan, cool)}: ${sowCool(...cool.map((id) => nameOf(plan, id)))}.`,
+      : `Before you buy cloth for ${namesInside(plan, cool)}: ${sowCool(agreeingWith(...cool.map((id) => nameOf(plan, id))).them)}.`,
   ]
     .filter(Boolean)
     .join(' ');

@@ -5,7 +5,8 @@ import { isMovable } from '../../plan/kinds.ts';
 import type { Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { namedInside } from '../../plan/words/names.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
+import { namedInside, nameOf } from '../../plan/words/names.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
 import { createPotJudges } from '../place/judge.ts';
@@ -47,7 +48,10 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
       features: moving.features.map((feature) => (feature.id === pot.id ? { ...pot, at: place.at } : feature)),
     };
     judges = createPotJudges(moving, weather, judges.value);
-    const harden = hardeningOf(stay.light.sunHours, place.light.sunHours) === null ? '' : ' (harden it off first)';
+    const harden =
+      hardeningOf(stay.light.sunHours, place.light.sunHours) === null
+        ? ''
+        : ` (harden ${agreeingWith(nameOf(plan, pot.id)).them} off first)`;
     moves.push({ plant: pot.id, at: place.at });
     told.push(
       `${namedInside(plan, pot.id)} ${spotWords(moving, place.at, pot.id, units)}, ` +
@@ -56,23 +60,10 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
   }
   const name = pots.length > 1 ? 'Move the pots' : 'Move the pot';
   const step = { id: 'move', name, cost: 0 } as const;
-  if (moves.length === 0)
-    return {
-      ok: true,
-      value: {
-        ...step,
-        serves: [],
-        spared: 0,
-        sparedShare: 0,
-        gain: 'nothing to gain',
-        effect: 'nothing to gain',
-        sentence: 'No other place with light enough spares them anything.',
-        moves,
-      },
-    };
+  if (moves.length === 0) return { ok: true, value: { ...step, ...NO_BETTER_PLACE, moves } };
   // Of one pot the share stands in the effect already.
-  const offEach = moved.map(({ before, after }) =>
-    moves.length > 1 ? `: ${formatShare(1 - after / before)} off it` : '',
+  const offEach = moved.map(({ id, before, after }) =>
+    moves.length > 1 ? `: ${formatShare(1 - after / before)} off ${agreeingWith(nameOf(plan, id)).them}` : '',
   );
   const found = sentenceCase(`${told.map((where, k) => where + offEach[k]).join('; ')}.`);
   const rest = `${staysWords(plan, stays)}${manyWords(harmed.length, pots.length)}`;
@@ -83,6 +74,15 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
   };
   return { ok: true, value: { ...harmStep(plan, { ...step, sentence: `${found}${rest}` }, does), moves, moved } };
 }
+
+const NO_BETTER_PLACE = {
+  serves: [],
+  spared: 0,
+  sparedShare: 0,
+  gain: 'nothing to gain',
+  effect: 'nothing to gain',
+  sentence: 'No other place with light enough spares them anything.',
+} as const;
 
 function staysWords(plan: Plan, stays: readonly string[]): string {
   return stays.length > 0 ? ` No better place for ${fewNames(plan, stays)}.` : '';

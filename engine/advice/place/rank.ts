@@ -126,10 +126,15 @@ function judgedInFull(tried: Tried, row: PlantRow, judge: PotJudge, stay: Judged
   return {
     ...tried,
     harm,
-    work: pieces * Math.max(ALIKE, WORK * today.harm),
+    work: pieces * workAt(today.harm),
     roots: fate,
     rootsDie: fate === 'die' && today.roots !== 'die',
   };
+}
+
+/** What a piece of work must spare of today's harm to be worth it. [K·h/day] */
+export function workAt(harm: number): number {
+  return Math.max(ALIKE, WORK * harm);
 }
 
 /** To keep a pot cool is one piece of work, and another for each so many degrees. Our choice. [K] */

@@ -8,12 +8,10 @@ import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { potGround } from './ground.ts';
 import { createPotJudges, type PotJudge, type PotJudges } from './judge.ts';
-import { fateOf, type Judged, LIGHT_ORDER, type RootFate, type Tried } from './rank.ts';
+import { fateOf, type Judged, LIGHT_ORDER, type RootFate, type Tried, workAt } from './rank.ts';
 import type { PotSwap } from './types.ts';
 import { swapSentence } from './words.ts';
 
-/** A change that spares both together less is not worth the carrying. Our choice. [K·h/day] */
-const WORTH_SWAPPING = 0.5;
 /** So many are told. */
 const TOLD = 3;
 /** Of more pots those that spare most, from fewer points and rays, are judged in full, so many of them. */
@@ -34,7 +32,7 @@ interface Rival {
 }
 
 /**
- * Every other pot that can be moved, if that spares something, darkens neither and kills no more roots, and if both
+ * Every other pot that can be moved, if that spares more than the carrying is worth, darkens neither and kills no more roots, and if both
  * fit where the other stands: the most spared first, and no more than somebody would try.
  */
 export function swapsOf(plan: Plan, asked: Asked, judges: PotJudges, weather?: Weather): Outcome<PotSwap[]> {
@@ -81,35 +79,33 @@ function judgedSwap(
   weather?: Weather,
 ): Outcome<PotSwap | null> {
   const now = worthOf(plant) * stay.harm + worthOf(other) * before.harmAt(other.at);
-  if (now < WORTH_SWAPPING) return { ok: true, value: null };
+  const carrying = [worthOf(plant) * workAt(stay.harm), worthOf(other) * workAt(before.harmAt(other.at))] as const;
+  if (now < carrying[0] + carrying[1]) return { ok: true, value: null };
   // Each is judged in the yard in which the other stands where it stood, and shades it from there.
   const [there, here] = [
     { ...plant, at: other.at },
     { ...other, at: plant.at },
   ];
-  const judges = createPotJudges(
-    {
-      ...plan,
-      features: plan.features.map((feature) =>
-        feature.id === plant.id ? there : feature.id === other.id ? here : feature,
-      ),
-    },
-    weather,
-  );
+  const features = plan.features.map((each) => (each.id === plant.id ? there : each.id === other.id ? here : each));
+  const judges = createPotJudges({ ...plan, features }, weather);
   if (!judges.ok) return judges;
   const [plantJudge, otherJudge] = [judges.value.of(there, own), judges.value.of(here, row)];
   const then = worthOf(plant) * plantJudge.harmAt(there.at) + worthOf(other) * otherJudge.harmAt(here.at);
   const spared = now - then;
   const isDarker = (): boolean =>
     darkens(stay, plantJudge.lightAt(there.at)) || darkens(before.lightAt(other.at), otherJudge.lightAt(here.at));
-  if (spared < WORTH_SWAPPING || isDarker()) return { ok: true, value: null };
+  if (spared < carrying[0] + carrying[1] || isDarker()) return { ok: true, value: null };
   const pots = [
     { id: plant.id, from: stay.roots, to: fateOf(plantJudge.rootsAt(there.at)) },
     { id: other.id, from: fateOf(before.rootsAt(other.at)), to: fateOf(otherJudge.rootsAt(here.at)) },
   ];
   const dying = (when: 'from' | 'to'): number => pots.filter((pot) => pot[when] === 'die').length;
   if (dying('to') > dying('from')) return { ok: true, value: null };
-  const heated = pots.flatMap(({ id, from, to }) => (isWorse(from, to) ? [id] : []));
+  const hotter = pots.map(({ from, to }) => isWorse(from, to));
+  // Both are carried, and what stands hotter is kept cool besides.
+  const work = carrying.reduce((sum, each, k) => sum + (hotter[k] ? 2 : 1) * each, 0);
+  if (spared < work) return { ok: true, value: null };
+  const heated = pots.flatMap(({ id }, k) => (hotter[k] ? [id] : []));
   return {
     ok: true,
     value: { with: other.id, spared, sentence: swapSentence(plan, plant.id, other.id, spared / now, heated) },

@@ -1,12 +1,13 @@
 /** What is told first of a search: in the order in which a person decides. */
 
 import { groundPlace } from '../../frame/strength/grounds.ts';
+import { areCoolCrops, sowCool } from '../../load/verdict/cool-season.ts';
 import { burnsByFruit } from '../../load/verdict/planted.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
-import { listWords } from '../../plan/words/list-words.ts';
+import { capital, listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import { type LadderStep, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
@@ -63,7 +64,7 @@ export function adviceSentence(
   if (move === null)
     return first === undefined && isOnlyRoots(free)
       ? rootsSentence(plan, uncounted, sentence, free)
-      : `${waterFirst(plan, first, sentence)}${sentence}`;
+      : `${freeFirst(plan, first, sentence)}${sentence}`;
   const names = move.serves.map((id) => namedInside(plan, id));
   const who = listWords(names);
   const does = `${formatShare(move.sparedShare)} less heat damage to ${agreeingWith(...names).them}`;
@@ -71,14 +72,16 @@ export function adviceSentence(
   return `Move ${who} first: free, and ${does}. ${instead}${sentence}`;
 }
 
-/** Where water would be enough for all that cloth is for, it is told before any; '' where it would not. */
-function waterFirst(plan: Plan, first: SiteOption | undefined, sentence: string): string {
+/** Where water, or sowing at another time, is enough for all that cloth is for, that is told before any; else ''. */
+function freeFirst(plan: Plan, first: SiteOption | undefined, sentence: string): string {
   if (first === undefined || first.served.length === 0 || sentence.startsWith(NOT_WORTH)) return '';
+  const names = first.served.map((id) => namedInside(plan, id));
   const decides = first.plants
     .filter(({ id }) => first.served.includes(id))
     .every(({ id, before }) => before.verdict === 'at risk' && !burnsByFruit(plan, id));
+  if (!decides && areCoolCrops(plan, first.served))
+    return `${capital(sowCool(listWords(names)))}: free. To have ${agreeingWith(...names).them} in summer: `;
   if (!decides) return '';
-  const names = first.served.map((id) => namedInside(plan, id));
   const { they, does, are } = agreeingWith(...names);
   return (
     `Mulch and water first: free, and enough for ${listWords(names)} as long as ${they} never ${does('thirst')}. ` +

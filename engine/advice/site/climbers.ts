@@ -63,6 +63,8 @@ export function treeInstead(units: Units): string {
     `near you). Draw it as it will be then, and see.`
   );
 }
+/** Where dense leaves spare less than thin ones: what shelters a yard from the wind leaves it hotter. */
+export const STILL_AIR = 'Grown dense it keeps the wind off too, and leaves in still air get hotter: keep it thinned.';
 export const TRELLIS_CARE =
   'Leaves cannot come off before a storm as cloth does: a grown trellis catches the wind like a solid fence. Have ' +
   'its posts set as for one, by somebody who builds fences, and ask what your rules allow.';

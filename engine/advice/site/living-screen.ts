@@ -18,6 +18,7 @@ import {
   DEEP,
   LIVING_SOURCES,
   planterWords,
+  STILL_AIR,
   treeInstead,
   TRELLIS_A_METRE,
   TRELLIS_CARE,
@@ -91,19 +92,13 @@ export function livingScreen(
   const [cloth] = best?.features ?? [];
   if (cloth === undefined || cloth.kind !== 'screen') return null;
   const served = best.served;
-  const hedge = (stops: number): Hedge => ({
-    id: freshId(plan, 'trellis'),
-    kind: 'hedge',
-    name: 'Trellis with a climber, grown',
-    path: cloth.path.map(([x, y]) => [toCentimetre(x), toCentimetre(y)] as const),
-    height: cloth.height,
-    thickness: DEEP,
-    openness: Math.round((1 - stops) * 100) / 100,
-  });
+  const hedge = (stops: number): Hedge => trellisAt(plan, cloth, stops);
   const effects = effectsOf(plan, new Set(served), hedge, request);
   const climbers = CLIMBERS.map((climber) => yearsOf(climber, effects));
   const most = Math.max(...climbers.flatMap(({ summers }) => summers.map(({ effect }) => effect)));
   if (!(most >= WORTH_GROWING)) return null;
+  // As it is offered to be tried.
+  const isBestGrown = effects(grown) === most;
   const units = request.units ?? unitsOf(plan);
   const length = pathLength(cloth.path);
   const names = served.map((id) => namedInside(plan, id));
@@ -116,9 +111,28 @@ export function livingScreen(
     sentence:
       `${leadWords(served, names, found, carried)}: a trellis ${formatLength(length, units)} long and ` +
       `${formatLength(cloth.height, units)} high, ${best.where}, with a climber. ` +
-      `Grown it takes ${formatShare(most)} of the heat damage off ${listWords(names)}.`,
-    notes: [...(isPaved(plan, cloth) ? [planterWords(units)] : []), TRELLIS_CARE, treeInstead(units)],
+      `${isBestGrown ? 'Grown it takes' : 'It takes up to'} ${formatShare(most)} of the heat damage off ` +
+      `${listWords(names)}.`,
+    notes: [
+      ...(isPaved(plan, cloth) ? [planterWords(units)] : []),
+      ...(isBestGrown ? [] : [STILL_AIR]),
+      TRELLIS_CARE,
+      treeInstead(units),
+    ],
     sources: LIVING_SOURCES,
+  };
+}
+
+/** Where a screen would hang, with leaves that stop so much of the light. */
+function trellisAt(plan: Plan, { path, height }: Screen, stops: number): Hedge {
+  return {
+    id: freshId(plan, 'trellis'),
+    kind: 'hedge',
+    name: 'Trellis with a climber, grown',
+    path: path.map(([x, y]) => [toCentimetre(x), toCentimetre(y)] as const),
+    height,
+    thickness: DEEP,
+    openness: Math.round((1 - stops) * 100) / 100,
   };
 }
 

@@ -77,7 +77,7 @@ function stayWords(name: string, row: PlantRow, cloth: ClothNow | null): string 
       ? 'Leave every leaf that hangs over the fruit: free, and water does not cool fruit.'
       : 'Mulch, and water in the morning: free.';
   const clause = clothClause(row, cloth);
-  const cool = isCoolCrop(row) ? `; or ${sowCool(name)}` : '';
+  const cool = isCoolCrop(row) ? `; or ${sowCool(them)}` : '';
   if (clause !== null) return `${first} Then ${clause}${cool}.`;
   return cloth === null
     ? `${first} Then cloth against the hot sun${cool}.`

@@ -25,10 +25,9 @@ import {
 } from './types.ts';
 import { whySentence } from './words.ts';
 
-/** Sides ranked so far down are not the ones that the sun burns first. */
+/** Sides ranked farther down are not the ones that the sun burns first. */
 const BURNS_FIRST = 2;
-const BURNS_TOO = 4;
-/** A side with this share of the worst side's dose burns as well. Our choice. */
+/** A side with this share of the worst side's dose burns as well, where the sun stands high also the 5th. Our choice. */
 const LIKE_THE_WORST = 0.5;
 /** Doses this near to the second's count as second: the estimate is no finer. Our choice. */
 const AS_GOOD_AS = 0.9;
@@ -192,7 +191,7 @@ function answerBySun(
   const second = sides.find(({ rank }) => rank === BURNS_FIRST);
   if (accused.rank <= BURNS_FIRST || (second !== undefined && weightOf(accused) >= AS_GOOD_AS * weightOf(second)))
     return explains;
-  return accused.rank <= BURNS_TOO && likeTheWorst ? 'could be' : 'does not';
+  return likeTheWorst ? 'could be' : 'does not';
 }
 
 /** Whether the least burnt side gets at least half of the worst one's dose. */

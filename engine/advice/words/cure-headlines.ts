@@ -1,18 +1,20 @@
 /** What the stages that cure something open with: at most twenty words that a person would say. */
 
 import type { PlantLoad } from '../../load/types.ts';
+import { areCoolCrops, sowCool } from '../../load/verdict/cool-season.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
-import { listWords } from '../../plan/words/list-words.ts';
+import { capital, listWords } from '../../plan/words/list-words.ts';
 import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { lessDamage } from '../../plan/words/spoken.ts';
 import { type LadderStep, WORTH_NAMING, worthMoving } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
 import type { PlaceResult } from '../place/types.ts';
 import { gainWords } from '../place/words.ts';
+import { namesInside } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** Less heat damage than this is not spoken of. [K·h/day] */
@@ -78,6 +80,8 @@ export function cheaperHeadline(plan: Plan, steps: readonly LadderStep[]): strin
   }
   const water = steps.find(({ id }) => id === 'water');
   if (water !== undefined && water.sparedShare === null) return `${water.name}; then cloth over the plants that burn.`;
+  if (water !== undefined && areCoolCrops(plan, water.serves))
+    return `${capital(sowCool(namesInside(plan, water.serves)))}: free. Or mulch, water, and try cloth.`;
   return 'Mulch and water first; then cloth over the plants that burn.';
 }
 

@@ -55,6 +55,16 @@ const CAUTIONS: readonly KeptCaution[] = [
       'first at every post.',
   },
   {
+    // Common practice of roofers and house managers, no source.
+    id: 'flat-roof',
+    tasks: ['floor'],
+    stop: true,
+    text:
+      'Stop if this is a flat roof or a balcony: nothing is screwed through its waterproof skin, and every weight ' +
+      'stands on a board with a mat under it. Whoever owns the building has to allow it, and an engineer says what ' +
+      'weights, people and wind it bears. Stay back from the edge: what blows off falls on somebody.',
+  },
+  {
     // Source: This project’s own distances.
     id: 'shared-wall',
     tasks: ['build', 'dig'],
@@ -215,6 +225,9 @@ export const SHORT_CAUTIONS = {
     'Orientation only. Wind loads on your site can be several times higher; local codes and your local authority ' +
     `come first. Over ${eitherIn(units)(`${ENGINEER_AREA} m², over ${ENGINEER_HEIGHT} m`, '108 ft², over 10 ft')}, ` +
     'fixed to a building or up in storms: ask a licensed engineer. Take the cloth off before a storm.',
+  floor:
+    'On a flat roof or a balcony nothing goes through the waterproof skin: ask its owner first, and an engineer what ' +
+    'it bears.',
   heat:
     'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, with water and ' +
     'shade at hand.',

@@ -22,6 +22,7 @@ export interface Tool {
 export type RiskyTask =
   | 'build'
   | 'dig'
+  | 'floor'
   | 'concrete'
   | 'climb'
   | 'cut'

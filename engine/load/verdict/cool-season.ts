@@ -3,8 +3,8 @@
  * Cooperative Extension vegetable calendars, from memory.
  */
 
-import type { PlantRow } from '../../plan/types.ts';
-import { agreeingWith } from '../../plan/words/agreement.ts';
+import type { Plan, PlantRow } from '../../plan/types.ts';
+import { plantFeatures, rowOf } from './planted.ts';
 
 const COOL: readonly string[] = [
   'lettuce',
@@ -22,7 +22,13 @@ export function isCoolCrop({ id }: Pick<PlantRow, 'id'>): boolean {
   return COOL.includes(id);
 }
 
-/** What costs less than any cloth over such crops. @param names what they go by */
-export function sowCool(...names: readonly string[]): string {
-  return `sow ${agreeingWith(...names).them} for the cool months instead`;
+/** Whether some plants are nothing but such crops. @param ids of plants, beds or planted trees */
+export function areCoolCrops(plan: Plan, ids: readonly string[]): boolean {
+  const rows = plantFeatures(plan).flatMap((plant) => (ids.includes(plant.id) ? [rowOf(plan, plant)] : []));
+  return rows.length > 0 && rows.every((row) => row !== undefined && isCoolCrop(row));
+}
+
+/** What costs less than any cloth over such crops. @param them "the lettuce", "it" */
+export function sowCool(them: string): string {
+  return `sow ${them} for the cool months instead`;
 }

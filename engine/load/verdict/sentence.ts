@@ -128,7 +128,7 @@ function hardening({ name, limit, units }: Findings): string {
 function clothFor(found: Findings): string {
   const clause = clothClause(found.row, found.cloth);
   const { their, them } = agreeingWith(found.name);
-  const cool = isCoolCrop(found.row) ? `, or ${sowCool(found.name)}` : '';
+  const cool = isCoolCrop(found.row) ? `, or ${sowCool(them)}` : '';
   if (clause !== null) return ` ${found.cloth?.how === 'under' ? 'Hang' : 'Use'} ${clause}${cool}.`;
   return found.cloth === null
     ? ''

@@ -14,6 +14,7 @@ import type { MoreForms } from '../../advice/site/more-forms.ts';
 import type { SiteOption, SiteResult } from '../../advice/site/types.ts';
 import { countingWords, standsUnder, titleOf } from '../../advice/site/words.ts';
 import { heatwaveWords } from '../../advice/words/stands.ts';
+import { isFloor } from '../../frame/strength/grounds.ts';
 import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatLength, formatPerArea, formatShare } from '../../plan/units/shown.ts';
@@ -60,6 +61,7 @@ export function siteText(result: SiteResult, free: readonly LadderStep[], more: 
   if (told.length > 0) blocks.push(told.map(line).join('\n'));
   const care = [
     ...(result.options.length > 0 ? [SHORT_CAUTIONS.wind(units)] : []),
+    ...(result.options.length > 0 && isFloor(result.pricedFor.ground) ? [SHORT_CAUTIONS.floor] : []),
     ...(result.options.length + free.length > 0 ? [SHORT_CAUTIONS.heat] : []),
     ...(free.some(({ id }) => id === 'clay') ? [SHORT_CAUTIONS.spray] : []),
     ...(plan.cautions ?? []).map(({ text }) => text),

@@ -61,6 +61,7 @@ describe('cautions', () => {
     const all = [
       'build',
       'dig',
+      'floor',
       'concrete',
       'climb',
       'cut',
@@ -102,10 +103,11 @@ describe('cautions', () => {
     expect(carried({ height: 1.8, frame: { soil: 'garden', anchor: 'stakes', gust: 10 } })).toEqual(
       all.filter((id) => id !== 'ladder' && id !== 'cement'),
     );
-    // On paving nothing is dug or driven.
+    // On paving nothing is dug or driven; it may be a roof's, whose skin is not drilled.
     expect(carried({ frame: { soil: 'paving' } })).toEqual(
-      all.filter((id) => !['buried-lines', 'anchors', 'cement', 'winter-cover'].includes(id)),
+      ids('build', 'floor', 'climb', 'cut', 'wind', 'heat', 'cloth').filter((id) => id !== 'anchors'),
     );
+    expect(ids('floor')).toEqual(['flat-roof']);
     expect(ids('concrete')).toEqual(['cement']);
     expect(built({ ...roof, frame: { soil: 'paving' } }).cautions.map(({ id }) => id)).not.toContain('cement');
   });
