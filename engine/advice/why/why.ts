@@ -27,7 +27,7 @@ import { whySentence } from './words.ts';
 
 /** Sides ranked farther down are not the ones that the sun burns first. */
 const BURNS_FIRST = 2;
-/** A side with this share of the worst side's dose burns as well, where the sun stands high also the 5th. Our choice. */
+/** A side with this share of the worst side's dose burns as well, be it the fifth. Our choice. */
 const LIKE_THE_WORST = 0.5;
 /** Doses this near to the second's count as second: the estimate is no finer. Our choice. */
 const AS_GOOD_AS = 0.9;
