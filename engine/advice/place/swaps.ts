@@ -32,8 +32,8 @@ interface Rival {
 }
 
 /**
- * Every other pot that can be moved, if that spares more than the carrying is worth, darkens neither and kills no more roots, and if both
- * fit where the other stands: the most spared first, and no more than somebody would try.
+ * Every other pot that can be moved, if that spares more than the carrying is worth, darkens neither and kills no more
+ * roots, and if both fit where the other stands: the most spared first, and no more than somebody would try.
  */
 export function swapsOf(plan: Plan, asked: Asked, judges: PotJudges, weather?: Weather): Outcome<PotSwap[]> {
   const rivals = plan.features.filter(isMovable).flatMap((other): Rival[] => {
