@@ -91,7 +91,8 @@ function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): Ladd
     leaves,
     cool.length === 0
       ? ''
-      : `Before you buy cloth for ${namesInside(plan, cool)}: ${sowCool(agreeingWith(...cool.map((id) => nameOf(plan, id))).them)}.`,
+      : `Before you buy cloth for ${namesInside(plan, cool)}: ` +
+        `${sowCool(agreeingWith(...cool.map((id) => nameOf(plan, id))).them)}.`,
   ]
     .filter(Boolean)
     .join(' ');
