@@ -1,4 +1,5 @@
 /** Ten yards of other places, the advice that each calls for written down before the program was asked. */
+
 import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import { adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
