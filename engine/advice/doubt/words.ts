@@ -131,7 +131,7 @@ export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, har
   const asks = changesNothing
     ? next.moves <= WELL_ENOUGH * harm
       ? `The yard is measured well enough: ${most}`
-      : `No measurement in the yard would change the advice: ${most}`
+      : `No measurement in the yard would change a verdict, or which option does most: ${most}`
     : `Measure next ${what}${next.advice === '' ? ': it' : `. ${next.advice} It`} moves the heat damage by ` +
       atMost(next.moves, harm);
   if (largest === null || largest.moves <= next.moves) return `${asks}, more than climate or limits do.`;

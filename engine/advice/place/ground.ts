@@ -15,11 +15,14 @@ import type { Building, Feature, Plan, PlanPoint, Plant } from '../../plan/types
 import { formatDistance, formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { namedInside } from '../../plan/words/names.ts';
+import { walksIn } from './way-round.ts';
 
 /** The water of an eaves' edge falls in a band this wide to both sides. Our choice. [m] */
 const DRIP = 0.2;
 /** Ground is walked over in steps of this. [m] */
 const STEP = 0.25;
+/** Farther from where somebody can walk nobody sets down a pot or waters it, measured from its rim. [m] */
+const REACH = 0.8;
 /** So much of the ground may be cut off behind a pot before it is in the way: corners nobody walks into. */
 const CUT_OFF = 0.05;
 
@@ -48,6 +51,7 @@ export function potGround(plan: Plan, plant: Plant): PotGround {
       const { tap, hose } = plan.site;
       if (tap !== undefined && hose !== undefined && distance(tap, at) > hose)
         return `the hose of ${formatDistance(hose, units)} does not reach it`;
+      if (!walk.isWithin(at, radius + REACH)) return 'nobody could reach it';
       return walk.staysOpen(at, radius)
         ? null
         : `it would leave no path ${formatLength(PATH_WIDTH, units)} wide past it`;
@@ -93,7 +97,14 @@ function underDrip(building: Building, at: PlanPoint): boolean {
 }
 
 /** The ground on which a person can walk between what stands, and whether it hangs together with one pot more. */
-function walkableOf(plan: Plan, others: readonly Feature[]): { staysOpen(at: PlanPoint, radius: number): boolean } {
+function walkableOf(
+  plan: Plan,
+  others: readonly Feature[],
+): {
+  staysOpen(at: PlanPoint, radius: number): boolean;
+  /** Whether somebody can stand so near to a place; anywhere, where there is no room to walk at all. */
+  isWithin(at: PlanPoint, reach: number): boolean;
+} {
   const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
   const boundary = openRing(plan.site.boundary);
   const columns = Math.ceil((maxX - minX) / STEP);
@@ -108,7 +119,11 @@ function walkableOf(plan: Plan, others: readonly Feature[]): { staysOpen(at: Pla
   const parts = createParts(columns, rows);
   const main = parts.largest(free);
   const left = new Uint8Array(main.length);
+  const walked = [...main.keys()].filter((index) => main[index] === 1).map(centre);
   return {
+    isWithin: (at, reach) =>
+      walked.length === 0 ||
+      walked.some((from) => distance(at, from) <= reach && walksIn(plan).inTheWay(from, at).length === 0),
     staysOpen(at, radius) {
       const reach = radius + PATH_WIDTH / 2;
       left.set(main);

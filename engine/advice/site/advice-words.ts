@@ -9,7 +9,7 @@ import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
 import { capital, listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
-import { type LadderStep, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
+import { type LadderStep, WORTH_NAMING, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
@@ -64,16 +64,20 @@ export function adviceSentence(
   if (move === null)
     return first === undefined && isOnlyRoots(free)
       ? rootsSentence(plan, uncounted, sentence, free)
-      : `${freeFirst(plan, first, sentence)}${sentence}`;
+      : `${freeFirst(plan, first, sentence, 'Mulch and water first')}${sentence}`;
   const names = move.serves.map((id) => namedInside(plan, id));
   const who = listWords(names);
   const does = `${formatShare(move.sparedShare)} less heat damage to ${agreeingWith(...names).them}`;
+  const water = freeFirst(plan, first, sentence, 'Then mulch and water');
   const instead = first === undefined || sentence.startsWith(NOT_WORTH) ? '' : insteadWords(first, move);
-  return `Move ${who} first: free, and ${does}. ${instead}${sentence}`;
+  return `Move ${who} first: free, and ${does}. ${water === '' ? instead : water}${sentence}`;
 }
 
-/** Where water, or sowing at another time, is enough for all that cloth is for, that is told before any; else ''. */
-function freeFirst(plan: Plan, first: SiteOption | undefined, sentence: string): string {
+/**
+ * Where water, or sowing at another time, is enough for all that cloth is for, that is told before any; else ''.
+ * @param watering "Mulch and water first", as it follows what is told before
+ */
+function freeFirst(plan: Plan, first: SiteOption | undefined, sentence: string, watering: string): string {
   if (first === undefined || first.served.length === 0 || sentence.startsWith(NOT_WORTH)) return '';
   const names = first.served.map((id) => namedInside(plan, id));
   const decides = first.plants
@@ -84,7 +88,7 @@ function freeFirst(plan: Plan, first: SiteOption | undefined, sentence: string):
   if (!decides) return '';
   const { they, does, are } = agreeingWith(...names);
   return (
-    `Mulch and water first: free, and enough for ${listWords(names)} as long as ${they} never ${does('thirst')}. ` +
+    `${watering}: free, and enough for ${listWords(names)} as long as ${they} never ${does('thirst')}. ` +
     `If ${they} ${are} dry by noon all the same: `
   );
 }
@@ -104,7 +108,7 @@ function insteadWords({ served, effect }: SiteOption, { serves, sparedShare, mov
   if (!served.some((id) => serves.includes(id))) return 'For what stays: ';
   if (!served.every((id) => serves.includes(id))) return 'Cloth is for what stays too: ';
   const byMoving = moved === undefined ? sparedShare : sharedBy(moved.filter(({ id }) => served.includes(id)));
-  return effect > byMoving ? 'Cloth does more: ' : 'If you cannot: ';
+  return effect > byMoving + WORTH_NAMING ? 'Cloth does more: ' : 'If you cannot: ';
 }
 
 /** What every price stands for. */

@@ -1,5 +1,5 @@
 import { currencyOf } from '../../frame/shop/prices.ts';
-import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../frame/work/cautions.ts';
+import { engineerFrom } from '../../frame/work/cautions.ts';
 import { NO_HARM } from '../../load/verdict/harm-of.ts';
 import { burnsByFruit } from '../../load/verdict/planted.ts';
 import type { Cloth, Plan } from '../../plan/types.ts';
@@ -105,7 +105,7 @@ export function titleOf({ features, cautions, ...option }: TitledOption, units: 
     option.kind === 'several'
       ? features.map((feature) => whatWords({ ...hungOf(feature).place(), kind: kindOf(feature) }, units)).join(' and ')
       : `${whatWords(option, units)}${hangsFromWall(features) ? ', its back hung from the wall' : ''}`;
-  return [what, ...cautionWords(cautions)].join(', ');
+  return [what, ...cautionWords(cautions, units)].join(', ');
 }
 
 function hangsFromWall(features: readonly Cloth[]): boolean {
@@ -123,15 +123,15 @@ type Sized = Pick<Proposal, 'kind' | 'length' | 'width' | 'height' | 'drops'>;
 type TitledOption = Sized & Pick<Proposal, 'features' | 'cautions'>;
 
 /** What our own cautions have against cloth, for its title. */
-function cautionWords(cautions: readonly ClothCaution[]): string[] {
-  return cautions.map((caution) => CAUTION_WORDS[caution]);
+function cautionWords(cautions: readonly ClothCaution[], units: Units): string[] {
+  const { area, height } = engineerFrom(units);
+  const words: Readonly<Record<ClothCaution, string>> = {
+    large: `over ${area}: ask an engineer first`,
+    low: 'under head height',
+    tall: `posts over ${height}: ask an engineer first`,
+  };
+  return cautions.map((caution) => words[caution]);
 }
-
-const CAUTION_WORDS = {
-  large: `over ${ENGINEER_AREA} m²: ask an engineer first`,
-  low: 'under head height',
-  tall: `posts over ${ENGINEER_HEIGHT} m: ask an engineer first`,
-} as const satisfies Record<ClothCaution, string>;
 
 /** The answer in a sentence or two. @param besides what is to be said beside it */
 export function sentenceOf({ units }: LaidOut, [first]: readonly SiteOption[], besides: string): string {

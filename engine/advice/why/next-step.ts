@@ -1,6 +1,6 @@
 import { plantLoadsOf } from '../../load/load-of.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
-import type { ClothNow, Outcome } from '../../load/types.ts';
+import type { Outcome, PlantLoad } from '../../load/types.ts';
 import { clothClause } from '../../load/verdict/cloth-now.ts';
 import { isCoolCrop, sowCool } from '../../load/verdict/cool-season.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
@@ -60,8 +60,8 @@ export function nextStepOf(
   if (need === 'too dark')
     return step('light', `More light for ${name}, not less: morning sun, and no cloth over it.${roots}`);
   return isMovable(feature)
-    ? moveFirst(plan, feature, row, `${stayWords(nameOf(plan, id), row, load.cloth)}${roots}`, { weather, units })
-    : step(stayDo(row), `${stayWords(nameOf(plan, id), row, load.cloth)}${roots}`);
+    ? moveFirst(plan, feature, row, `${stayWords(nameOf(plan, id), row, load)}${roots}`, { weather, units })
+    : step(stayDo(row), `${stayWords(nameOf(plan, id), row, load)}${roots}`);
 }
 
 /** What is done first where it stands: water does not cool fruit. */
@@ -69,17 +69,17 @@ function stayDo({ limitOf }: PlantRow): 'water' | 'leaves' {
   return limitOf === 'fruit' ? 'leaves' : 'water';
 }
 
-/** @param cloth that hangs there already */
-function stayWords(name: string, row: PlantRow, cloth: ClothNow | null): string {
+/** @param load its height, and cloth that hangs there already */
+function stayWords(name: string, row: PlantRow, load: Pick<PlantLoad, 'cloth' | 'height'>): string {
   const { them } = agreeingWith(name);
   const first =
     stayDo(row) === 'leaves'
       ? 'Leave every leaf that hangs over the fruit: free, and water does not cool fruit.'
       : 'Mulch, and water in the morning: free.';
-  const clause = clothClause(row, cloth);
+  const clause = clothClause(row, load.cloth, load.height);
   const cool = isCoolCrop(row) ? `; or ${sowCool(them)}` : '';
   if (clause !== null) return `${first} Then ${clause}${cool}.`;
-  return cloth === null
+  return load.cloth === null
     ? `${first} Then cloth against the hot sun${cool}.`
     : `${first} The cloth there is as thick as suits ${them}${cool}.`;
 }

@@ -45,7 +45,7 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
   const { plan: thatYear, notes } = planOfYear(plan, request.plant, date);
   const feature = plantFeatures(thatYear).find(({ id }) => id === request.plant);
   if (feature === undefined) return refusal('--plant', unknownPlant(plan, request.plant));
-  const side = request.side ?? entry?.side ?? (entry === undefined ? undefined : 'unknown');
+  const side = request.side ?? entry?.side ?? (entry === undefined && feature.kind !== 'bed' ? undefined : 'unknown');
   if (side === undefined)
     return refusal(
       '--side',

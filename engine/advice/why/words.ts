@@ -109,8 +109,9 @@ function surfaceOf({ plan, feature, limit, accused }: WhyFindings, peak: number)
   const units = unitsOf(plan);
   const row = rowOf(plan, feature);
   const less = row && isSmallFruit(row) ? ', small as it is rather less' : '';
+  const bare = row?.limitOf === 'fruit' ? 'the bare fruit’s skin' : 'a thirsty leaf';
   return (
-    `${row?.limitOf === 'fruit' ? 'the fruit’s skin' : 'a thirsty leaf'} there reaches about ` +
+    `${bare} there reaches about ` +
     `${formatTemperature(peak, units)} (± ${formatTemperatureDifference(accused.spread ?? 0, units)})${less}, ` +
     `limit ${formatHeatLimit(limit ?? 0, units)}`
   );

@@ -11,6 +11,13 @@ import type { Caution, RiskyTask } from './types.ts';
 export const ENGINEER_AREA = 10;
 export const ENGINEER_HEIGHT = 3;
 
+/** The same in somebody's units. */
+export function engineerFrom(units: Units): { readonly area: string; readonly height: string } {
+  return units === 'metric'
+    ? { area: `${ENGINEER_AREA} m²`, height: `${ENGINEER_HEIGHT} m` }
+    : { area: '108 ft²', height: '10 ft' };
+}
+
 /** One of two measures, by the units that somebody reads. */
 type Either = (metric: string, imperial: string) => string;
 
@@ -24,7 +31,7 @@ export function windWording(units: Units): string {
     'Orientation only. Wind loads on your site can be several times higher. This is not a structural design and no ' +
     'permission to build. Codes (ASCE 7, EN 1991-1-4, AS/NZS 1170.2 and your own) and your local authority come ' +
     'first; for anything that stays up in storms, stands over people, is fixed to a building, or is larger than ' +
-    `about ${eitherIn(units)(`${ENGINEER_AREA} m²`, '108 ft²')}, ask a licensed engineer.`
+    `about ${engineerFrom(units).area}, ask a licensed engineer.`
   );
 }
 
@@ -223,7 +230,7 @@ const CAUTIONS: readonly KeptCaution[] = [
 export const SHORT_CAUTIONS = {
   wind: (units: Units): string =>
     'Orientation only. Wind loads on your site can be several times higher; local codes and your local authority ' +
-    `come first. Over ${eitherIn(units)(`${ENGINEER_AREA} m², over ${ENGINEER_HEIGHT} m`, '108 ft², over 10 ft')}, ` +
+    `come first. Over ${engineerFrom(units).area}, over ${engineerFrom(units).height}, ` +
     'fixed to a building or up in storms: ask a licensed engineer. Take the cloth off before a storm.',
   floor:
     'On a flat roof or a balcony nothing goes through the waterproof skin: ask its owner first, and an engineer what ' +

@@ -7,13 +7,12 @@ import { formatSlight } from '../layout/lengths.ts';
 import { idsNamed } from '../layout/post-names.ts';
 import { currencyOf } from '../shop/prices.ts';
 import type { Span } from '../strength/types.ts';
-import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
+import { engineerFrom } from './cautions.ts';
 
 /** @param area [m²] */
 export function largeRoofNote(area: number, units: Units): string {
   return (
-    `This roof is ${formatArea(area, units)}: over ` +
-    `${units === 'metric' ? `${ENGINEER_AREA} m²` : formatArea(ENGINEER_AREA, units)}, ask a licensed ` +
+    `This roof is ${formatArea(area, units)}: over ${engineerFrom(units).area}, ask a licensed ` +
     `engineer before you build. The line is this sheet’s own (some draw it at ` +
     `${units === 'metric' ? '12 m²' : '130 ft²'}); local rules come first.`
   );
@@ -42,8 +41,8 @@ export function tooHeavyNote(count: number, each: number, ids: readonly string[]
 /** @param height [m] */
 export function tallPostNote(height: number, units: Units): string {
   return (
-    `Its posts are ${formatCut(height, units)} tall: over ` +
-    `${units === 'metric' ? `${ENGINEER_HEIGHT} m` : '10 ft'}, ask a licensed engineer before you build.`
+    `Its posts are ${formatCut(height, units)} tall: over ${engineerFrom(units).height}, ask a licensed engineer ` +
+    `before you build.`
   );
 }
 

@@ -21,10 +21,20 @@ function clothRange({ cloth }: PlantRow): string | null {
   return least === most ? `${least} %` : `${least} to ${most} %`;
 }
 
-/** Cloth as it would help, in a clause: thicker than hangs there, on the side where it comes in under; null: none. */
-export function clothClause(row: PlantRow, cloth: ClothNow | null): string | null {
+/** Cloth over what is taller hangs on posts of over 3 m, which no gardener sets up. [m] */
+const TALLEST_UNDER_CLOTH = 2.8;
+
+/**
+ * Cloth as it would help, in a clause: thicker than hangs there, on the side where it comes in under; null: none.
+ * @param height of the plant [m]
+ */
+export function clothClause(row: PlantRow, cloth: ClothNow | null, height: number): string | null {
   const range = clothRange(row);
-  if (range === null || cloth === null) return range === null ? null : `cloth that stops ${range}`;
+  if (range === null) return null;
+  if (cloth === null)
+    return height > TALLEST_UNDER_CLOTH
+      ? `a net, put up by those who net orchards, that stops ${range}`
+      : `cloth that stops ${range}`;
   if (cloth.how === 'under') return 'a drop or a screen on that side';
   return isThin(row, cloth) ? `cloth that stops ${range} in place of ${formatShare(cloth.stops)}` : null;
 }

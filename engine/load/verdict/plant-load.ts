@@ -127,6 +127,7 @@ function finding(
     sentence: sentenceOf({
       name,
       kind: feature.kind,
+      height: feature.kind === 'bed' ? feature.plantHeight : feature.height,
       row,
       verdict,
       close,
@@ -138,6 +139,7 @@ function finding(
       flank: flankBeside(worst, judged),
       sunCame: came && cameByWords(plan, came.by),
       cloth,
+      amongWalls: worst.lit.around.walls !== null,
       light,
       plantedYear: feature.planted?.slice(0, 4) ?? null,
       units,

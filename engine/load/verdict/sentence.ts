@@ -22,6 +22,8 @@ import type { Limit } from './limit.ts';
 export interface Findings {
   readonly name: string;
   readonly kind: PlantKind;
+  /** [m] */
+  readonly height: number;
   readonly row: PlantRow;
   readonly verdict: Verdict;
   /** Leaves less than 2 K warmer or cooler would get another verdict. */
@@ -38,6 +40,8 @@ export interface Findings {
   /** How that sun comes: "coming over the low wall"; `null` where the beam has next to no part in it. */
   readonly sunCame: string | null;
   readonly cloth: ClothNow | null;
+  /** Whether walls throw something on it. */
+  readonly amongWalls: boolean;
   /** At its top; a bed's mean. */
   readonly light: Nine;
   /** Year of planting, if known. */
@@ -101,14 +105,16 @@ function placeOf({ name, side, flank, kind }: Findings): string {
 }
 
 /** "a thirsty leaf about 51 °C (± 4) on the heatwave day, a watered one 46, limit 44" */
-function surface({ row, leaf, units }: Findings): string {
+function surface({ row, leaf, units, amongWalls }: Findings): string {
   const degrees = (celsius: number) => formatTemperature(celsius, units);
   const bare = (celsius: number) => degrees(celsius).split(' ')[0];
   const limit = formatHeatLimit(leaf.limit, units).split(' ')[0];
   const pm = `(${formatPlusMinus(leaf.spread.thirsty, units)})`;
   if (row.limitOf === 'fruit') {
     const less = isSmallFruit(row) ? ', small as it is rather less,' : '';
-    return `the fruit’s skin about ${degrees(leaf.thirsty)} ${pm}${less} on the heatwave day, limit ${limit}`;
+    const walls = amongWalls ? ', what walls throw on it not counted,' : '';
+    const skin = `the bare fruit’s skin about ${degrees(leaf.thirsty)} ${pm}${less}${walls}`;
+    return `${skin} on the heatwave day, limit ${limit}`;
   }
   return (
     `a thirsty leaf about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, a watered one ` +
@@ -126,17 +132,18 @@ function hardening({ name, limit, units }: Findings): string {
 }
 
 function clothFor(found: Findings): string {
-  const clause = clothClause(found.row, found.cloth);
+  const clause = clothClause(found.row, found.cloth, found.height);
   const { their, them } = agreeingWith(found.name);
   const cool = isCoolCrop(found.row) ? `, or ${sowCool(them)}` : '';
-  if (clause !== null) return ` ${found.cloth?.how === 'under' ? 'Hang' : 'Use'} ${clause}${cool}.`;
+  const leaves = found.row.limitOf === 'fruit' ? ' Leave every leaf over the fruit.' : '';
+  if (clause !== null) return `${leaves} ${found.cloth?.how === 'under' ? 'Hang' : 'Use'} ${clause}${cool}.`;
   return found.cloth === null
     ? ''
     : ` ${capital(their)} cloth is as thick as suits ${them}: soak ${them} before a heatwave.`;
 }
 
 function waterFirst(found: Findings): string {
-  const clause = clothClause(found.row, found.cloth);
+  const clause = clothClause(found.row, found.cloth, found.height);
   if (found.row.limitOf === 'fruit')
     return `Water does not cool the fruit${clause === null ? '.' : `; ${clause}${isOfTheSun(found)} does.`}`;
   const or = found.sunCame === null || clause === null ? '.' : `, or hang ${clause}.`;

@@ -156,7 +156,7 @@ function readValue(spec: OptionSpec, typed: string): OptionValue | Problem {
     case 'length':
       return inBounds(spec, typed, parseLength(typed, 'metric'), ' m');
     case 'point': {
-      const [x, y, ...more] = typed.split(typed.includes(';') ? ';' : ',').map(parseNumber);
+      const [x, y, ...more] = typed.split(typed.includes(';') ? ';' : ',').map((each) => parseLength(each, 'metric'));
       if (x === null || y === null || y === undefined || more.length > 0) {
         return errorAt(
           pointer,

@@ -11,6 +11,18 @@ import { table } from './plain-text.ts';
 /** Below this share of an hour hot sun is not named in a week's line. */
 const NAMED_FROM = 0.1;
 
+/** In how many weeks hot sun comes there, and between which hours. */
+export function weeksAnswer(weeks: readonly SpotWeek[], units: Units): string {
+  const hot = weeks.filter(({ harmful }) => harmful.some(isNamed));
+  if (hot.length === 0) return 'No hot sun comes there in any week.';
+  const hours = hot[0].harmful.map((_, hour) => hot.some(({ harmful }) => isNamed(harmful[hour])));
+  return `Hot sun comes there in ${hot.length} of ${weeks.length} weeks, ${hoursWords(hours, units)}.`;
+}
+
+function isNamed(share: number): boolean {
+  return share >= NAMED_FROM;
+}
+
 /** Week by week at a spot: how much sun, how much of it hot, and between which hours. */
 export function weeksText(weeks: readonly SpotWeek[], units: Units, columns: number): string {
   const judged = weeks.some(({ over }) => over !== null);
@@ -18,14 +30,27 @@ export function weeksText(weeks: readonly SpotWeek[], units: Units, columns: num
     `${dayWords(from)}${clocksChanged ? ', clocks changed' : ''}`,
     sumOf(sun).toFixed(1),
     sumOf(harmful).toFixed(1),
-    hoursWords(
-      harmful.map((share) => share >= NAMED_FROM),
-      units,
-    ),
+    hoursWords(harmful.map(isNamed), units),
     ...(judged ? [over === null ? 'not judged' : hoursWords(over, units)] : []),
   ]);
   const head = ['week from', 'sun h/day', 'hot h/day', 'hot between', ...(judged ? ['leaf too hot'] : [])];
   return table(columns, head, rows, [1, 2]);
+}
+
+/** When the sun first and last reaches a spot on the 21st of a month of the season. */
+export function skyAnswer(plan: Plan, { paths }: SkyPicture, monthDay: string, units: Units): string {
+  const path = paths.find((each) => each.monthDay === monthDay) ?? paths[0];
+  const lit = path.steps.filter(({ share }) => share > 0);
+  const on = dayWords(`2001-${path.monthDay}`);
+  return lit.length === 0
+    ? `On ${on} no sun reaches it.`
+    : `On ${on} sun reaches it ${pathWords(plan, path.monthDay, lit, units)}.`;
+}
+
+/** From when to when some of the sun's way is. */
+function pathWords(plan: Plan, monthDay: string, steps: readonly PathStep[], units: Units): string {
+  const [from, to] = [steps[0], steps[steps.length - 1]].map(({ clock }) => clockAt(Math.round(clock)));
+  return formatStretch({ from, to }, units, sunUp(plan, `${plan.season.year}-${monthDay}`));
 }
 
 /** Month by month, the 21st: when the sun reaches a spot, and what it goes behind. */
@@ -36,11 +61,7 @@ export function skyText(plan: Plan, { paths }: SkyPicture, units: Units, columns
       const [least, most] = [Math.min(...shares), Math.max(...shares)];
       return [
         k === 0 ? dayWords(`2001-${monthDay}`) : '',
-        formatStretch(
-          { from: clockAt(Math.round(stretch[0].clock)), to: clockAt(Math.round(stretch[stretch.length - 1].clock)) },
-          units,
-          sunUp(plan, `${plan.season.year}-${monthDay}`),
-        ),
+        pathWords(plan, monthDay, stretch, units),
         `${stretch[0].azimuth.toFixed(0)}° → ${stretch[stretch.length - 1].azimuth.toFixed(0)}°`,
         least === most ? `${least} %` : `${least} to ${most} %`,
         stretch[0].blockers.map((id) => (id === 'skyline' ? 'the skyline' : nameOf(plan, id))).join(', ') || 'nothing',

@@ -16,7 +16,7 @@ import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { hottestMonth } from '../../sun/days/season.ts';
 import { sunUp } from '../../sun/sun-up.ts';
 import { table, wrapped } from '../text/plain-text.ts';
-import { skyText, weeksText } from '../text/spot-text.ts';
+import { skyAnswer, skyText, weeksAnswer, weeksText } from '../text/spot-text.ts';
 import { HEIGHT_OPTION } from './options.ts';
 import {
   featureGiven,
@@ -85,9 +85,14 @@ function runSpot(request: VerbRequest): VerbResult {
   return {
     ok: true,
     json: value,
-    text: `${[wrapped(answer + inside, columns, ''), rows, wrapped(`At ${head}.`, columns, '')].join('\n\n')}\n`,
+    text: answered(request, answer + inside, rows, head),
     sources: nineText(nine, columns),
   };
+}
+
+/** The answer in a sentence or two, what it is of, and where that is. */
+function answered({ page }: VerbRequest, answer: string, rows: string, head: string): string {
+  return `${[wrapped(answer, page.columns, ''), rows, wrapped(`At ${head}.`, page.columns, '')].join('\n\n')}\n`;
 }
 
 /** What a spot lies inside of; among leaves it is those that shade it, and nobody is judged there. */
@@ -113,7 +118,12 @@ function spotWeeks(request: VerbRequest, plan: Plan, at: PlanPoint, height: numb
   return {
     ok: true,
     json: { at, height, span, weeks: weeks.value },
-    text: `${head}\n\n${weeksText(weeks.value, request.units, request.page.columns)}\n`,
+    text: answered(
+      request,
+      weeksAnswer(weeks.value, request.units),
+      weeksText(weeks.value, request.units, request.page.columns),
+      head,
+    ),
   };
 }
 
@@ -127,7 +137,12 @@ function skyAt(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, 
   return {
     ok: true,
     json: { at, height, monthDay, ...sky.value },
-    text: `${head}\n\n${skyText(plan, sky.value, request.units, request.page.columns)}\n`,
+    text: answered(
+      request,
+      skyAnswer(plan, sky.value, monthDay, request.units),
+      skyText(plan, sky.value, request.units, request.page.columns),
+      head,
+    ),
   };
 }
 

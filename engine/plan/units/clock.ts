@@ -47,6 +47,7 @@ export function edgeWord(clock: string, sunUp: ClockStretch | null): 'sunrise' |
  */
 export function formatStretch({ from, to }: ClockStretch, units: Units, sunUp: ClockStretch | null = null): string {
   const [first, last] = [from, to].map((clock) => formatClock(clock, units, sunUp));
+  if (first === last) return first;
   const half = / [ap]m$/.exec(last)?.[0] ?? '';
   return `${half !== '' && first.endsWith(half) ? first.slice(0, -half.length) : first} to ${last}`;
 }

@@ -94,7 +94,8 @@ describe('what hangs on which number', () => {
     // Whoever is told to measure wants to know what for: this one turns no verdict.
     expect(bar(result, 'near.height').advice).toBe('');
     expect(result.sentence).toContain(
-      'No measurement in the yard would change the advice: what moves its heat damage most, the height of the near ' +
+      'No measurement in the yard would change a verdict, or which option does most: what moves its heat ' +
+        'damage most, the height of the near ' +
         'wall (guessed, ± 0.70 m; a tape',
     );
     const rest = Math.max(...result.inputs.filter(({ measurable }) => !measurable).map(({ moves }) => moves));

@@ -212,6 +212,8 @@ describe('what is asked of whom', () => {
     const { sides, answer } = why(COURTYARD, { plant: 'geraniums', side: 'unknown', date: '2026-08-04' });
     expect(sides).toHaveLength(1);
     expect(answer).toBe('could be');
+    // It has no sides, so nobody is asked for one.
+    expect(why(COURTYARD, { plant: 'geraniums', date: '2026-08-04' }).side).toBe('unknown');
   });
 
   test('no such plant, and no damage known, are said plainly', () => {

@@ -169,6 +169,10 @@ describe('what costs nothing stands before cloth', () => {
     expect(adviceSentence(DEMO, found(['lemon'], 0.57, 'at risk'), [])).toMatch(
       /^Mulch and water first: free, and enough for the lemon pot as long as it never thirsts\. If it is dry/,
     );
+    // And after a move as well.
+    expect(adviceSentence(DEMO, found(['lemon'], 0.57, 'at risk'), [move(['lemon'], 0.3)])).toMatch(
+      /^Move the lemon pot first: .* to it\. Then mulch and water: free, and enough for the lemon pot as long as/,
+    );
   });
 
   test.each([
@@ -192,6 +196,13 @@ describe('what costs nothing stands before cloth', () => {
       ['geraniums'],
       0.9,
       'Move the lemon pot and the hydrangea first: free, and 78 % less heat damage to them. For what stays: Roof.',
+    ],
+    [
+      ['lemon'],
+      0.51,
+      ['lemon'],
+      0.57,
+      'Move the lemon pot first: free, and 51 % less heat damage to it. If you cannot: Roof.',
     ],
     [['lemon'], 0.05, ['lemon'], 0.57, 'Roof.'],
     [
@@ -224,7 +235,8 @@ test('cloth does more than moving only where it does so for the same plants', ()
     { id: 'hydrangea', worth: 1, before: 30, after: 27 },
   ];
   const step = { id: 'move', cost: 0, serves: ['lemon', 'hydrangea'], sparedShare: 11 / 40, moved };
-  const result = { sentence: 'Roof.', options: [{ served: ['lemon'], effect: 0.6 }] };
+  const plants = [{ id: 'lemon', before: { verdict: 'will burn' } }];
+  const result = { sentence: 'Roof.', options: [{ served: ['lemon'], effect: 0.6, plants }] };
   const said = adviceSentence(DEMO, result as unknown as SiteResult, [step as unknown as LadderStep]);
   expect(said).toContain('If you cannot: Roof.');
 });

@@ -17,6 +17,19 @@ test('week by week, a spot has the sun of its season', async () => {
   expect(sun / days).toBeCloseTo(spot.value.season.sunHours, 9);
 });
 
+test('a spot answers in a sentence first, also week by week and of its sky, and is typed in feet too', async () => {
+  const first = async (line: string): Promise<string> => (await runLine(line)).out.replaceAll(/\s+/g, ' ');
+  expect(await first('spot demo --at 9.6,6.4 --height 1.7 --weeks season')).toMatch(
+    /^Hot sun comes there in \d+ of 16 weeks, \d\d:00 to \d\d:00\./,
+  );
+  const sky = await first('spot demo --at 9.6,6.4 --height 1.7 --sky');
+  expect(sky).toMatch(/^On 21 July sun reaches it \d\d:\d\d to /);
+  expect(sky).not.toMatch(/(sunset|\d\d:\d\d) to \1 /);
+  expect(await first('spot demo --at "31 ft 6 in, 21 ft" --height 1.7 --date 07-21')).toMatch(
+    /At \(9\.60 m, 6\.40 m\)/,
+  );
+});
+
 test('the sky of a spot goes by the hottest month unless a day is given, and says what stands before the sun', async () => {
   const sky = (await jsonOf('spot demo --at 9.6,6.4 --sky')) as SkyPicture & { monthDay: string };
   expect(sky.monthDay).toBe('07-21');
