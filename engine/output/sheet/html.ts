@@ -32,8 +32,6 @@ export const SHEET_STYLE = `
 .build-sheet tr, .build-sheet li, .build-sheet svg { break-inside: avoid; }
 .build-sheet svg { vertical-align: top; } .build-sheet svg:not([width]) { width: 100%; max-height: 60mm; }
 .build-sheet .boxes > li { list-style-type: "☐ "; } .build-sheet .boxes.ticked > li { list-style-type: "☑ "; }
-.build-sheet #sheet-shopping td:first-child::before { content: "☐ "; }
-.build-sheet #sheet-shopping tr:not(:has(td:nth-child(2):not(:empty))) td:first-child::before { content: ""; }
 .build-sheet :is(#sheet-stops, #sheet-cautions, #sheet-notes, #sheet-storm, #sheet-method, #sheet-cloth) > ul {
   columns: 2; column-gap: 6mm; font-size: 8pt;
 }

@@ -16,7 +16,7 @@ export function shopping(sheet: BuildSheet, units: Units): SheetSection {
     ...sheet.cost.items
       .filter((item) => item.aisle === aisle)
       .map((item) => [
-        `· ${item.name}${item.of === 'tube' ? `, ${formatCut(item.length, units)}` : ''}` +
+        `☐ ${item.name}${item.of === 'tube' ? `, ${formatCut(item.length, units)}` : ''}` +
           `${item.pack > 1 ? ` (${packWords(item)})` : ''}`,
         item.unit === 'm²' ? formatArea(item.count, units) : `${item.count} ${plural(item.unit, item.count)}`,
         item.price === null ? 'no price' : item.unit === 'm²' ? pricePerArea(item.price, units) : item.price.toFixed(2),

@@ -1,4 +1,5 @@
 import { kilometresBetween } from '../../plan/geometry/lon-lat.ts';
+import { OWN_NAMES } from './own-names.ts';
 import file from './places.json' with { type: 'json' };
 
 /** A town of the built-in list. */
@@ -98,7 +99,11 @@ function ranked(text: string): Ranked[] {
 
 /** @param head What stands before the first comma, `behind` what stands after it */
 function rankOf(town: Town, wanted: string, head: string, behind: string): number {
-  const name = plain(town.name);
+  const names = [plain(town.name), ...(OWN_NAMES[town.name] ?? [])];
+  return Math.min(...names.map((name) => rankBy(name, town, wanted, head, behind)));
+}
+
+function rankBy(name: string, town: Town, wanted: string, head: string, behind: string): number {
   if (name === wanted || (name === head && liesIn(town, behind))) return 0;
   if (wanted.startsWith(`${name} `) && liesIn(town, wanted.slice(name.length + 1))) return 0;
   if (name.startsWith(wanted) || (behind !== '' && name.startsWith(head) && liesIn(town, behind))) return 1;

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { isTimeZone } from '../../../../engine/sun/days/zone.ts';
+import { OWN_NAMES } from '../../../../engine/survey/place/own-names.ts';
 import { findTowns, nearestTown, plain, townMeant, towns, townWords } from '../../../../engine/survey/place/places.ts';
 import { zoneAt } from '../../../../engine/survey/place/zone-at.ts';
 import { CAPITALS } from '../../../make/capitals.ts';
@@ -40,6 +41,24 @@ describe('the built-in list of towns', () => {
     expect(findTowns('xyzzy')).toEqual([]);
     expect(findTowns('  ')).toEqual([]);
     expect(findTowns('a', 3)).toHaveLength(3);
+  });
+
+  test('towns are found by what their own people call them, and told by the list’s names', () => {
+    for (const [name, owns = []] of Object.entries(OWN_NAMES)) {
+      expect(
+        towns().filter((town) => town.name === name),
+        name,
+      ).toHaveLength(1);
+      for (const own of owns) {
+        expect(plain(own), own).toBe(own);
+        expect(townMeant(own)?.town.name, own).toBe(name);
+      }
+    }
+    expect(findTowns('Sevil').map(({ name }) => name)).toEqual(['Seville']);
+    for (const typed of ['Sevilla, Spain', 'München', 'Αθήνα', 'roma italy', 'Ciudad de México', 'København'])
+      expect(townMeant(typed), typed).toMatchObject({ others: [] });
+    // Its own name goes before others that begin like it.
+    expect(findTowns('roma')[0].name).toBe('Rome');
   });
 
   test('the 300 largest towns between 50° north and south, and every capital', () => {
