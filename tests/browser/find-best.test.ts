@@ -93,6 +93,10 @@ test(
 
     await first.getByRole('button', { name: 'Put 1 into a new option' }).press('Enter');
     await page.getByRole('button', { name: /^Undo: Put a roof \d.* into option D/ }).waitFor({ state: 'attached' });
+    // Nobody puts it there twice.
+    await first.getByText('It is in option D.').waitFor();
+    expect(await first.getByRole('button', { name: /^Put 1 into/ }).count()).toBe(0);
+    expect(await finding.getByRole('button', { name: 'Put 2 into a new option' }).count()).toBe(1);
     const after = await planOf(page);
     expect(after.features).toEqual(before.features);
     expect(after.site.soil).toBe('paving');

@@ -54,7 +54,7 @@ test(
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
     await page.mouse.move(well.x, well.y, { steps: 4 });
-    await now.getByText(/^~ Tried there.*(Better|Worse|No better and no worse) there.*over its limit/).waitFor();
+    await now.getByText(/^~ Tried there.*(Better|Worse|No better and no worse) there.*over the limit/).waitFor();
     await now.getByText('It may not stand there: no pot may stand on the well.').waitFor();
     await page.mouse.up();
     await now.getByText(/^Tried there, in option D\. (Better|Worse|No better and no worse) there/).waitFor();

@@ -35,7 +35,7 @@ test.each([
       await page.keyboard.press('Enter');
     }
     // An independent cast gave this spot 3.7 h of sun in mid-January.
-    const winterPlace = now.getByText(/^Tried there, in option D\. .* over its limit (?:(?!mid-winter).)*$/);
+    const winterPlace = now.getByText(/^Tried there, in option D\. .* over the limit (?:(?!mid-winter).)*$/);
     await winterPlace.waitFor();
     const decided = await actionsOf(page);
 

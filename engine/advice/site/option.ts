@@ -8,6 +8,7 @@ import type { Cloth, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { compassWord } from '../../plan/words/compass-word.ts';
+import { capital, listWords } from '../../plan/words/list-words.ts';
 import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { drawnAnywhere } from '../../plan/yards/options.ts';
 import { clothArea } from '../compare/cost.ts';
@@ -76,7 +77,7 @@ export function optionOf(
   const [first] = features;
   return {
     kind,
-    features,
+    features: calledAfter(plan, served, features),
     ...hungOf(first).place(),
     spared,
     sparedShare: harm > 0 ? spared / harm : 0,
@@ -94,7 +95,7 @@ export function optionOf(
   };
 }
 
-/** Fresh ids and plain names. */
+/** Fresh ids. */
 export function named(plan: Plan, cloth: readonly Cloth[]): Cloth[] {
   const taken = new Set(drawnAnywhere(plan).map(({ id }) => id));
   return cloth.map((one) => {
@@ -102,7 +103,17 @@ export function named(plan: Plan, cloth: readonly Cloth[]): Cloth[] {
     let number = 1;
     while (taken.has(`${word}-${number}`)) number++;
     taken.add(`${word}-${number}`);
-    return { ...one, id: `${word}-${number}`, name: `Proposed ${word} ${number}` };
+    return { ...one, id: `${word}-${number}` };
+  });
+}
+
+/** Named after whom they serve: "Roof for the lemon pot". */
+function calledAfter(plan: Plan, served: readonly string[], features: readonly Cloth[]): Cloth[] {
+  const whom =
+    served.length > 2 || served.length === 0 ? 'plants' : listWords(served.map((id) => namedInside(plan, id)));
+  return features.map((one, k) => {
+    const name = `${capital(hungOf(one).word)} for ${whom}`;
+    return { ...one, name: features.length > 1 ? `${name}, ${k + 1}` : name };
   });
 }
 

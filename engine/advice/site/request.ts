@@ -4,6 +4,8 @@ import { countUp } from '../../plan/numbers/tolerances.ts';
 import { errorAt } from '../../plan/problems.ts';
 import { withoutUndefined } from '../../plan/schema/say.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
+import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { dropForms } from './kinds/roof-with-drops.ts';
 import { roofForms } from './kinds/roof.ts';
 import { screenForms } from './kinds/screen.ts';
@@ -17,13 +19,14 @@ const ANY_SIDES = [1, 1.5, 2, 2.5, 3, 3.5, 4] as const;
 
 const SITE_DEFAULTS = {
   kinds: ['roof', 'roof with drops', 'screen'],
-  step: 0.25,
   turnStep: 15,
   count: 1,
   keepLight: true,
   betweenSteps: true,
   maxScores: Infinity,
 } as const satisfies Partial<SiteRequest>;
+/** Step of the positions, in whole units of whoever reads the sizes. [m] */
+const STEP = { metric: 0.25, imperial: METRES_PER_FOOT } as const;
 
 const MOST_SIDE = 12;
 /** Heights that hide are rounded down to this and tried between these. [m] */
@@ -34,7 +37,7 @@ const ROUNDING = 1e-6;
 const MOST_COUNT = 4;
 
 /** A request with its gaps filled; what only some kinds of cloth ask stands in the lattice. */
-type FilledRequest = SiteRequest & Required<Pick<SiteRequest, keyof typeof SITE_DEFAULTS>>;
+type FilledRequest = SiteRequest & Required<Pick<SiteRequest, keyof typeof SITE_DEFAULTS | 'step' | 'units'>>;
 
 export interface Asked {
   readonly request: FilledRequest;
@@ -59,11 +62,21 @@ export function askedOf(
   const heights = request.heights === undefined || request.heights === 'any' ? null : request.heights;
   const problems = problemsOf(plan, request, sizes, heights ?? []);
   if (problems.length > 0) return { ok: false, problems };
-  const { step, turnStep, kinds, dropDepths, maxDrops } = request;
+  const { step, units, turnStep, kinds, dropDepths, maxDrops } = request;
   const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, request.maxHeight ?? Infinity);
   const turns = Array.from({ length: countUp(90 / turnStep) }, (_, k) => k * turnStep);
   const hiding = hidingOf(plan, request.hideFrom, request.seenLittle);
-  const forms = { sizes, heights, step, turns, cap, hiddenUpTo: heightsThatHide(plan, hiding), dropDepths, maxDrops };
+  const forms = {
+    sizes,
+    heights,
+    step,
+    units,
+    turns,
+    cap,
+    hiddenUpTo: heightsThatHide(plan, hiding),
+    dropDepths,
+    maxDrops,
+  };
   const roof = roofForms(forms);
   const lattice = { turns, step, kinds, roof, drops: dropForms(forms, roof), screen: screenForms(forms) };
   return { ok: true, value: { request, lattice, sizes, cap, hiding } };
@@ -71,7 +84,8 @@ export function askedOf(
 
 function filled(plan: Plan, asked: SiteRequest): FilledRequest {
   const budget = plan.stock?.budget;
-  return { ...SITE_DEFAULTS, ...(budget === undefined ? {} : { budget }), ...withoutUndefined(asked) };
+  const { units = unitsOf(plan), step = STEP[units] } = asked;
+  return { ...SITE_DEFAULTS, ...(budget === undefined ? {} : { budget }), ...withoutUndefined(asked), units, step };
 }
 
 function problemsOf(

@@ -38,7 +38,7 @@ export interface SiteRequest {
   readonly dropDepths?: readonly number[];
   /** At most so many drops on one roof; 2, or 1 where more than three sizes × heights are asked for. */
   readonly maxDrops?: 1 | 2;
-  /** Step of the positions, along and across the cloth. Sizes are rounded to it. [m] */
+  /** Step of the positions, along and across the cloth, 0.25 m or a foot. Sizes are rounded to it. [m] */
   readonly step?: number;
   /** Step of the turns. [°] */
   readonly turnStep?: number;

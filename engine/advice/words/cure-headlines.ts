@@ -65,7 +65,7 @@ export function triedHeadline(
       : share > 0
         ? `Better there: ${lessDamage(share)} on the heatwave day`
         : 'Worse there: more heat damage';
-  const hours = when === null ? 'never over its limit' : `over its limit ${formatStretch(when, units, sunUp)}`;
+  const hours = when === null ? 'never over the limit' : `over the limit ${formatStretch(when, units, sunUp)}`;
   return `${beside}, ${hours}${verdict === 'too dark' ? ', and too dark' : ''}.`;
 }
 

@@ -156,14 +156,14 @@ export function siteSources(result: SiteResult, { living }: MoreForms, on: SiteP
   const cautions = cautionsFor(['wind', 'spray', 'heat'], { ...plan, units });
   return [
     table(columns, ['', 'middle: x, y', 'turned', 'cloth', 'spared a day', 'payoff'], rows, [2, 3, 4, 5]),
-    ...[...result.notes, searchedWords(result), ...(living === null ? [] : livingSources(living))].map((text) =>
+    ...[...result.notes, searchedWords(result, units), ...(living === null ? [] : livingSources(living))].map((text) =>
       wrapped(text, columns),
     ),
     `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
   ].join('\n\n');
 }
 
-function searchedWords({ tried, bound, gap, proven }: SiteResult): string {
+function searchedWords({ tried, bound, gap, proven }: SiteResult, units: Units): string {
   const count = (value: number) => value.toLocaleString('en');
   const end = proven
     ? 'none of them spares more than the first'
@@ -174,7 +174,7 @@ function searchedWords({ tried, bound, gap, proven }: SiteResult): string {
         `there is not proven the best. `
       : '';
   return (
-    `Searched ${count(tried.candidates)} places in steps of ${tried.step} m and ${tried.turns} turns: ` +
+    `Searched ${count(tried.candidates)} places in steps of ${formatLength(tried.step, units)} and ${tried.turns} turns: ` +
     `${count(tried.forbidden)} forbidden, ${count(tried.scored)} scored in full; ${end} ` +
     `(bound ${bound.toFixed(1)} K·h a day). ${between}` +
     `Harm is the leaf’s excess over its limit, summed over a hot day of ` +

@@ -1,5 +1,12 @@
 import { useEffect } from 'preact/hooks';
-import { type OptionPlant, type SiteOption, type SiteResult, type Sight, formatShare } from '../../../engine/index.ts';
+import {
+  type OptionPlant,
+  type SiteOption,
+  type SiteResult,
+  type Sight,
+  type YardOption,
+  formatShare,
+} from '../../../engine/index.ts';
 import {
   addedWords,
   countingWords,
@@ -126,6 +133,7 @@ interface PutIntoOptionProps {
 
 function PutIntoOption({ option, what, number }: PutIntoOptionProps) {
   const open = openOption.value;
+  const put = optionWith(option);
   const holdsOther =
     open !== null && [...(open.adds ?? []), ...(open.removes ?? []), ...Object.keys(open.moves ?? {})].length > 0;
   function take(intoNew: boolean): void {
@@ -134,22 +142,35 @@ function PutIntoOption({ option, what, number }: PutIntoOptionProps) {
   }
   return (
     <>
-      {holdsOther && <p class="said">These figures are for the yard without what option {open.id} changes already.</p>}
+      {holdsOther && put === null && (
+        <p class="said">These figures are for the yard without what option {open.id} changes already.</p>
+      )}
       <p class="paper-buttons">
-        {open && (
+        {put !== null && <>It is in option {put}. </>}
+        {open && put === null && (
           <button type="button" onClick={() => take(false)}>
             Put {number} into option {open.id}
           </button>
         )}{' '}
-        <button type="button" onClick={() => take(true)}>
-          Put {number} into a new option
-        </button>{' '}
+        {put === null && (
+          <button type="button" onClick={() => take(true)}>
+            Put {number} into a new option
+          </button>
+        )}{' '}
         <button type="button" onClick={() => showOnMap(option.center)}>
           Show {number} on the drawing
         </button>
       </p>
     </>
   );
+}
+
+/** The option that holds it already, so that nobody puts it there twice; an option gives things ids of its own. */
+function optionWith({ features }: SiteOption): string | null {
+  const likeness = (thing: object): string => JSON.stringify({ ...thing, id: '' });
+  const wanted = features.map(likeness);
+  const holds = ({ adds = [] }: YardOption): boolean => wanted.every((one) => adds.map(likeness).includes(one));
+  return plan.value.options?.find(holds)?.id ?? null;
 }
 
 function BeforeAfter({ plants }: Pick<SiteOption, 'plants'>) {

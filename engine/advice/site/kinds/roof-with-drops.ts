@@ -9,6 +9,7 @@ import {
   footprintsOf,
   largestFirst,
   type RoofForms,
+  inFeet,
 } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { cornerMatters, leavesLight, placeFor } from '../search/place-for.ts';
@@ -37,7 +38,8 @@ const ANY_SIZES: readonly ClothSize[] = [
 /** [°] */
 const ANY_TURN = 15;
 const ANY_HEIGHTS = 3;
-const DEPTHS = [0.6, 1.2] as const;
+/** [m] */
+const DEPTHS = { metric: [0.6, 1.2], imperial: inFeet(2, 4) } as const;
 export const MOST_DROPS = 2;
 
 const SIDES: readonly DropSide[] = ['front', 'back', 'left', 'right'];
@@ -47,7 +49,7 @@ const TWO_SIDES: readonly (readonly DropSide[])[] = SIDES.flatMap((a, k) => SIDE
 const SIDES_TRIED = { 1: ONE_SIDE, 2: [...ONE_SIDE, ...TWO_SIDES] } as const;
 
 export function dropForms(asked: AskedForms, roof: RoofForms): DropForms {
-  const { sizes, heights, step, turns, dropDepths, maxDrops } = asked;
+  const { sizes, heights, step, units, turns, dropDepths, maxDrops } = asked;
   const many = sizes.length * roof.heights.length > FEW_FORMS;
   const longest = Math.max(...sizes.map(({ length }) => length));
   const fewer = many && longest >= 2 && sizes.length > ANY_SIZES.length;
@@ -55,7 +57,7 @@ export function dropForms(asked: AskedForms, roof: RoofForms): DropForms {
     turns: many ? turns.filter((turn) => turn % ANY_TURN === 0) : turns,
     sizes: footprintsOf(fewer ? ANY_SIZES.filter(({ length }) => length <= longest) : sizes, step),
     heights: heights ?? roof.heights.slice(0, ANY_HEIGHTS),
-    depths: dropDepths ?? DEPTHS,
+    depths: dropDepths ?? DEPTHS[units],
     maxDrops: maxDrops ?? (many ? 1 : MOST_DROPS),
   };
 }

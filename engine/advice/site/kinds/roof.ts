@@ -1,6 +1,6 @@
 import { boundParts, sparedByCloth } from '../scoring/score.ts';
 import { roofOf, type RoofPlace } from '../search/candidates.ts';
-import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withLimits } from '../search/lattice.ts';
+import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withLimits, inFeet } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { cornerMatters, leavesLight, placeFor } from '../search/place-for.ts';
 import { overheadGain, payoffSums, sumOver } from '../search/plane-sums.ts';
@@ -8,10 +8,13 @@ import type { Response } from '../search/responses.ts';
 import type { Level, Turn } from '../search/turn.ts';
 
 /** Heights 'any' tries, besides the cap. [m] */
-const ANY_HEIGHTS = [2, 2.2, 2.4, 2.7, 3] as const;
+const ANY_HEIGHTS = { metric: [2, 2.2, 2.4, 2.7, 3], imperial: inFeet(7, 7.5, 8, 9, 9.5) } as const;
 
 export function roofForms(asked: AskedForms): RoofForms {
-  return { sizes: footprintsOf(asked.sizes, asked.step), heights: asked.heights ?? withLimits(ANY_HEIGHTS, asked) };
+  return {
+    sizes: footprintsOf(asked.sizes, asked.step),
+    heights: asked.heights ?? withLimits(ANY_HEIGHTS[asked.units], asked),
+  };
 }
 
 export function mostRoofFirst(forms: RoofForms): RoofForms {

@@ -1,7 +1,7 @@
 import { AIR_GAP } from '../rules/yard-rules.ts';
 import { boundParts, sparedByCloth } from '../scoring/score.ts';
 import { type CurtainPlace, screenOf } from '../search/candidates.ts';
-import { type AskedForms, cellsOf, falling, type ScreenForms, withLimits } from '../search/lattice.ts';
+import { type AskedForms, cellsOf, falling, type ScreenForms, withLimits, inFeet } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { placeFor } from '../search/place-for.ts';
 import { type CurtainSums, curtainTables, sumOfCurtain } from '../search/plane-sums.ts';
@@ -9,13 +9,13 @@ import type { TurnedResponse } from '../search/responses.ts';
 import type { Turn } from '../search/turn.ts';
 
 /** Tops 'any' tries, besides the cap. [m] */
-const ANY_TOPS = [1.2, 1.5, 1.8, 2.1] as const;
+const ANY_TOPS = { metric: [1.2, 1.5, 1.8, 2.1], imperial: inFeet(4, 5, 6, 7) } as const;
 
 /** A screen is as long as the longer side of a size. */
 export function screenForms(asked: AskedForms): ScreenForms {
   return {
     cells: [...new Set(asked.sizes.map(({ length }) => cellsOf(length, asked.step)))],
-    tops: asked.heights ?? withLimits(ANY_TOPS, asked),
+    tops: asked.heights ?? withLimits(ANY_TOPS[asked.units], asked),
     bottom: AIR_GAP,
   };
 }

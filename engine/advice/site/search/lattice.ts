@@ -1,3 +1,5 @@
+import { METRES_PER_FOOT } from '../../../plan/units/per-unit.ts';
+import type { Units } from '../../../plan/units/units.ts';
 import type { ClothKind, ClothSize } from '../types.ts';
 
 /** Everything that is tried, in cells and metres. */
@@ -49,6 +51,8 @@ export interface AskedForms {
   readonly heights: readonly number[] | null;
   /** Of the positions. [m] */
   readonly step: number;
+  /** In which sizes are read: heights are tried in them. */
+  readonly units: Units;
   /** [°] */
   readonly turns: readonly number[];
   /** Height cap; Infinity: none. [m] */
@@ -78,6 +82,11 @@ export function footprintsOf(sizes: readonly ClothSize[], step: number): Footpri
 export function withLimits(heights: readonly number[], { cap, hiddenUpTo }: AskedForms): number[] {
   const limits = [...(cap > 0.5 && cap < heights[heights.length - 1] ? [cap] : []), ...hiddenUpTo];
   return [...new Set([...heights, ...limits])].sort((a, b) => a - b);
+}
+
+/** Heights and depths of cloth as people who measure in feet would have them. @returns metres */
+export function inFeet(...feet: readonly number[]): readonly number[] {
+  return feet.map((value) => value * METRES_PER_FOOT);
 }
 
 /** Turns far apart first, so that good bests stand early. */
