@@ -174,7 +174,8 @@ function searchedWords({ tried, bound, gap, proven }: SiteResult, units: Units):
         `there is not proven the best. `
       : '';
   return (
-    `Searched ${count(tried.candidates)} places in steps of ${formatLength(tried.step, units)} and ${tried.turns} turns: ` +
+    `Searched ${count(tried.candidates)} places in steps of ${formatLength(tried.step, units)} and ` +
+    `${tried.turns} turns: ` +
     `${count(tried.forbidden)} forbidden, ${count(tried.scored)} scored in full; ${end} ` +
     `(bound ${bound.toFixed(1)} K·h a day). ${between}` +
     `Harm is the leaf’s excess over its limit, summed over a hot day of ` +
