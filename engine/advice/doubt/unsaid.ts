@@ -2,7 +2,8 @@
 
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
 import { colourOf } from '../../plan/defaults.ts';
-import { centroid, distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
+import { middleOf } from '../../plan/edit/edit-feature.ts';
+import { distance, nearestOnSegment } from '../../plan/geometry/shapes.ts';
 import { isCloth } from '../../plan/kinds.ts';
 import type { Building, Cloth, Colour, Feature, Plan, Shelter, Wall } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';
@@ -61,7 +62,7 @@ export function colourInput(plan: Plan, feature: Feature): DoubtInput[] {
 
 /** Between two things' middles, or the middle of one and the edges of the other. [m] */
 function apart(plant: PlantFeature, solid: Wall | Building): number {
-  const at = plant.kind === 'bed' ? centroid(openRing(plant.outline)) : plant.at;
+  const at = middleOf(plant);
   const edges = solid.kind === 'wall' ? solid.path : [...solid.outline, solid.outline[0]];
   return Math.min(...edges.slice(1).map((end, k) => distance(at, nearestOnSegment(at, edges[k], end))));
 }

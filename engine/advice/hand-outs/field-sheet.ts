@@ -197,7 +197,7 @@ function guessedBlank(plan: Plan, feature: Feature, key: string, known: Knowledg
     label: `${nameOf(plan, feature.id)}: ${label}`,
     now,
     ways,
-    at: placeOf(feature),
+    at: blankAt(feature),
   };
 }
 
@@ -210,7 +210,7 @@ function kindBlank(plan: Plan, feature: Feature): Unnumbered {
     label: `${nameOf(plan, feature.id)}: which plant is it`,
     now: null,
     ways: 'the label, or a leaf to show somebody',
-    at: placeOf(feature),
+    at: blankAt(feature),
   };
 }
 
@@ -236,7 +236,7 @@ function pmWords(known: Knowledge | undefined, value: number, quantity: Quantity
   return `(± ${valueWords(quantity, pm, units)})`;
 }
 
-function placeOf(feature: Feature): PlanPoint {
+function blankAt(feature: Feature): PlanPoint {
   if ('at' in feature) return feature.at;
   if ('center' in feature) return feature.center;
   const points = 'outline' in feature ? feature.outline : feature.path;

@@ -84,7 +84,7 @@ export function walksIn(plan: Plan): Walks {
 function makeWalks(plan: Plan): Walks {
   const barriers = plan.features.flatMap(barrierOf);
   const gates = gatesOf(plan);
-  const middles = gates.map(middleOf);
+  const middles = gates.map(gateMiddle);
   const isFree = (from: PlanPoint, to: PlanPoint): boolean =>
     !barriers.some(({ path }) => pathsCross([from, to], path)) &&
     (middles.includes(from) || middles.includes(to) || passesWide(barriers, from, to));
@@ -134,7 +134,7 @@ function passesWide(barriers: readonly Barrier[], from: PlanPoint, to: PlanPoint
   );
 }
 
-function middleOf({ ends: [[ax, ay], [bx, by]] }: Gate): PlanPoint {
+function gateMiddle({ ends: [[ax, ay], [bx, by]] }: Gate): PlanPoint {
   return [(ax + bx) / 2, (ay + by) / 2];
 }
 

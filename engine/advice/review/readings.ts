@@ -109,7 +109,7 @@ function leafRead(
   const ms = instantOf(reading.when, plan.site.timeZone);
   const sample = ms === null ? -1 : nearestSample(day, ms);
   if (sample < 0) return { isLeft: 'is left out: the sun was down.' };
-  const { point, own, row } = placeOf(plan, reading);
+  const { point, own, row } = leafPlace(plan, reading);
   const share = day.caster.sharesAt(point, own)[sample];
   if (reading.covered === true) {
     const bare = clothless.dayIn(date)?.caster.sharesAt(point, own)[sample] ?? share;
@@ -184,7 +184,7 @@ function nearestSample({ samples }: HeatDay, ms: number): number {
  * Where the leaf was: the side of its plant, the plant's top, or a metre above the spot. Always a leaf, also of a plant
  * judged by its fruit.
  */
-function placeOf(plan: Plan, reading: Reading): { point: SpacePoint; own?: OwnCrown; row: PlantRow } {
+function leafPlace(plan: Plan, reading: Reading): { point: SpacePoint; own?: OwnCrown; row: PlantRow } {
   const feature = plantFeatures(plan).find(({ id }) => id === reading.plant);
   const found = feature?.plant === undefined ? undefined : plantRowOf(plan, feature.plant);
   const row: PlantRow = {

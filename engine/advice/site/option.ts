@@ -2,9 +2,10 @@ import { costOf } from '../../frame/sheet.ts';
 import { currencyOf } from '../../frame/shop/prices.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
+import { middleOf } from '../../plan/edit/edit-feature.ts';
 import { headingOf } from '../../plan/geometry/angles.ts';
-import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
-import type { Cloth, Plan, PlanPoint } from '../../plan/types.ts';
+import { distance } from '../../plan/geometry/shapes.ts';
+import type { Cloth, Plan } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { compassWord } from '../../plan/words/compass-word.ts';
@@ -165,8 +166,4 @@ function whereWords(plan: Plan, cloth: Cloth, feature: PlantFeature, units: Unit
 function nearWords(cloth: Cloth): string {
   if (cloth.kind === 'canopy') return 'right over';
   return cloth.path.length > 2 ? 'round' : 'close beside';
-}
-
-export function middleOf(feature: PlantFeature): PlanPoint {
-  return feature.kind === 'bed' ? centroid(openRing(feature.outline)) : feature.at;
 }

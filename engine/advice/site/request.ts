@@ -1,5 +1,5 @@
 import { plantFeatures } from '../../load/verdict/planted.ts';
-import { featureOf } from '../../plan/edit/edit-feature.ts';
+import { featureOf, middleOf } from '../../plan/edit/edit-feature.ts';
 import { countUp } from '../../plan/numbers/tolerances.ts';
 import { errorAt } from '../../plan/problems.ts';
 import { withoutUndefined } from '../../plan/schema/say.ts';
@@ -9,7 +9,6 @@ import { unitsOf } from '../../plan/units/units.ts';
 import { dropForms } from './kinds/roof-with-drops.ts';
 import { roofForms } from './kinds/roof.ts';
 import { screenForms } from './kinds/screen.ts';
-import { middleOf } from './option.ts';
 import { type Hiding, hidingOf } from './rules/hiding.ts';
 import type { Lattice } from './search/lattice.ts';
 import type { ClothSize, SiteRequest } from './types.ts';

@@ -61,7 +61,7 @@ function evidence(found: WhyFindings): string {
   const { they, are } = who(found);
   if (limit === null || accused.peak === null) {
     return (
-      `${placeOf(found, accused)} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(found)}. Say ` +
+      `${capital(inside(found, accused))} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(found)}. Say ` +
       `which plant ${they} ${are}, and the limit is known.`
     );
   }
@@ -88,7 +88,7 @@ function weakness(found: WhyFindings): string {
   if (side === 'all') return 'The sun burns from one side, and damage on all sides alike is not its mark.';
   if (accused.when === null) return `The sun does not reach ${inside(found, accused)} while it is hot.`;
   return (
-    `${placeOf(found, accused)}` +
+    `${capital(inside(found, accused))}` +
     `${
       accused.rank === null
         ? ` is not where ${they} ${does('burn')} first`
@@ -172,10 +172,6 @@ function rankWords(found: WhyFindings): string {
   return scorchDose !== null && most !== null && scorchDose >= NEAR_SHARE * most
     ? `; of ${their} eight sides none gets much more`
     : `; that side ranks ${ordinal(rank)} of ${their} eight`;
-}
-
-function placeOf(found: WhyFindings, point: RankedSide): string {
-  return capital(inside(found, point));
 }
 
 function inside(found: WhyFindings, point: RankedSide): string {

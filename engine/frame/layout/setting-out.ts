@@ -2,7 +2,7 @@
 
 import { upBearingOf } from '../../plan/defaults.ts';
 import { degreesOf, headingOf, radiansOf } from '../../plan/geometry/angles.ts';
-import { boundsOf, distance, openRing, pathsCross, sideOf, lineRound } from '../../plan/geometry/shapes.ts';
+import { boundsOf, distance, openRing, pathsCross, sideOf, lineRound, meanPoint } from '../../plan/geometry/shapes.ts';
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
@@ -154,7 +154,7 @@ function cornersOf(plan: Plan, units: Units): Candidate[] {
       for (const at of feature.path)
         add(
           at,
-          `the ${sideWord(middleOf(feature.path), at, plan)} ` +
+          `the ${sideWord(meanPoint(feature.path), at, plan)} ` +
             `${feature.path.length === 2 ? 'end' : 'end or corner'} of ${title(feature)} (the middle of its ` +
             `thickness, ${place(at, units)})`,
           1,
@@ -262,8 +262,4 @@ function title(feature: Feature): string {
 /** A place on the plan as the drawing's edges are numbered. */
 function place([x, y]: PlanPoint, units: Units): string {
   return `x ${formatLength(x, units)}, y ${formatLength(y, units)}`;
-}
-
-function middleOf(path: readonly PlanPoint[]): PlanPoint {
-  return [path.reduce((sum, [x]) => sum + x, 0) / path.length, path.reduce((sum, [, y]) => sum + y, 0) / path.length];
 }

@@ -92,12 +92,12 @@ export function unnamedSentence(name: string, light: Nine, gradeWord: string): s
 
 function where(found: Findings): string {
   const { when, sunUp, sunCame, units } = found;
-  const place = placeOf(found);
+  const part = partWords(found);
   const time = when === null ? '' : `, ${formatStretch(when, units, sunUp)}`;
-  return `${place}${time}, ${sunCame === null ? 'from the hot air more than from the sun' : `the sun ${sunCame}`}`;
+  return `${part}${time}, ${sunCame === null ? 'from the hot air more than from the sun' : `the sun ${sunCame}`}`;
 }
 
-function placeOf({ name, side, flank, kind }: Findings): string {
+function partWords({ name, side, flank, kind }: Findings): string {
   if (kind === 'bed') return 'where it is sunniest';
   const { their } = agreeingWith(name);
   if (side !== 'top' && side !== null) return `on ${their} ${compassWord(side)} side`;

@@ -3,7 +3,7 @@
 import { formatTape } from '../../frame/layout/lengths.ts';
 import type { Surrounding } from '../../frame/layout/types.ts';
 import type { BuildSheet } from '../../frame/types.ts';
-import { boundsOf } from '../../plan/geometry/shapes.ts';
+import { boundsOf, meanPoint } from '../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { line, postMark, words } from './drawing.ts';
@@ -38,7 +38,7 @@ export function settingOutDrawing(sheet: BuildSheet, units: Units): string {
     `<g clip-path="url(#setting-out-edge)">${around.map((thing) => drawn(thing, at, box)).join('')}</g>`,
     ...tapes,
     frameEdge(sheet, at),
-    ...posts.map((post) => postMark(post.id, at(post.at), middleOf(posts.map((one) => at(one.at))), LETTERS)),
+    ...posts.map((post) => postMark(post.id, at(post.at), meanPoint(posts.map((one) => at(one.at))), LETTERS)),
     ...fixed.map(({ label, at: place }) => fixedMark(label, at(place))),
     words(
       `A to B ${formatTape(Math.hypot(fixed[0].at[0] - fixed[1].at[0], fixed[0].at[1] - fixed[1].at[1]), units)}`,
@@ -79,11 +79,6 @@ function named(name: string, corners: readonly (readonly [number, number])[], [x
   return upright
     ? `<g transform="rotate(-90 ${middle.map(millimetres).join(' ')})">${words(shown, middle, LETTERS)}</g>`
     : words(shown, [middle[0], middle[1] + LETTERS / 3], LETTERS);
-}
-
-function middleOf(points: readonly (readonly [number, number])[]): readonly [number, number] {
-  const mean = (axis: 0 | 1): number => points.reduce((sum, point) => sum + point[axis], 0) / points.length;
-  return [mean(0), mean(1)];
 }
 
 /** The outer posts joined, with back and front beside their edges. */

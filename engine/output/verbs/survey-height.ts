@@ -13,7 +13,7 @@ import {
 import { heightFromTilt } from '../../survey/height/tilt.ts';
 import { heightByCourses } from '../../survey/height/wall-height.ts';
 import { defaultPm } from '../../survey/known-by.ts';
-import { PLACE_OPTIONS, placeOf } from './survey-place.ts';
+import { PLACE_OPTIONS, placeGiven } from './survey-place.ts';
 import { numberGiven, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 const SHAPES = ['post', 'edge', 'round', 'cone', 'column'] as const;
@@ -133,7 +133,7 @@ function slopeOf(request: VerbRequest): Finding<Slope> | { readonly problem: Ver
         'Give the minute with --when, as 2026-05-02T10:00, or a pole with --pole and --pole-shadow.',
       ),
     };
-  const given = placeOf(request);
+  const given = placeGiven(request);
   return given.ok ? slopeFromTime(given.place, when, numberGiven(request, 'minutes')) : { problem: given };
 }
 

@@ -17,7 +17,7 @@ import { northTimes, windowWords } from '../../survey/north/times.ts';
 import { northTogether } from '../../survey/north/together.ts';
 import { northCheckLine } from '../../survey/place/place.ts';
 import { type Place } from '../../survey/place/sun-at.ts';
-import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
+import { PLACE_OPTIONS, placeGiven, yearOf } from './survey-place.ts';
 import { numberGiven, pointsGiven, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 export const surveyNorth: Verb = {
@@ -75,7 +75,7 @@ export const surveyNorth: Verb = {
     'survey north --at "33.4, -112" --date 07-15',
   ],
   run(request): VerbResult {
-    const given = placeOf(request);
+    const given = placeGiven(request);
     if (!given.ok) return given;
     const points = pointsGiven(request, 'line');
     if (points.length === 0 && request.period.kind === 'day')

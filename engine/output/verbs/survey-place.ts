@@ -36,7 +36,7 @@ export type PlaceGiven =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** The place that a request means: typed, a town's, or the plan's. */
-export function placeOf(request: VerbRequest): PlaceGiven {
+export function placeGiven(request: VerbRequest): PlaceGiven {
   const zone = textGiven(request, 'zone');
   if (zone !== undefined && !isTimeZone(zone))
     return refuseOption('zone', `"${zone}" is not a known time zone: it looks like "Europe/Madrid".`);
@@ -80,7 +80,7 @@ export const surveyPlace: Verb = {
   options: PLACE_OPTIONS,
   examples: ['survey place --at "37°53′N 4°47′W"', 'survey place --town alicante --json', 'survey place demo'],
   run(request): VerbResult {
-    const given = placeOf(request);
+    const given = placeGiven(request);
     if (!given.ok) return given;
     const { latitude, longitude, timeZone } = given.place;
     const year = yearOf(request);

@@ -9,7 +9,7 @@ import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { askedMonth } from '../../survey/climate/known-temperatures.ts';
 import { shadowTable } from '../../survey/height/shadow-table.ts';
 import { table, wrapped } from '../text/plain-text.ts';
-import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
+import { PLACE_OPTIONS, placeGiven, yearOf } from './survey-place.ts';
 import { numberGiven, textGiven, type Verb, type VerbResult } from './verb.ts';
 
 export const surveyShadows: Verb = {
@@ -33,7 +33,7 @@ export const surveyShadows: Verb = {
   ],
   examples: ['survey shadows demo --date 05-02', 'survey shadows --town adelaide --date 12-21 --every 60 --json'],
   run(request): VerbResult {
-    const given = placeOf(request);
+    const given = placeGiven(request);
     if (!given.ok) return given;
     if (request.period.kind !== 'day') return refuseOption('date', 'Give the day with --date MM-DD.');
     const date = dateIn(yearOf(request), request.period.date);
@@ -110,7 +110,7 @@ export const surveyClimate: Verb = {
   ],
   examples: ['survey climate --town phoenix', 'survey climate --at "-34.45, 140.57" --high 32 --low 15.5 --hottest 46'],
   async run(request): Promise<VerbResult> {
-    const given = placeOf(request);
+    const given = placeGiven(request);
     if (!given.ok) return given;
     const { latitude } = given.place;
     const sea = textGiven(request, 'sea');

@@ -42,14 +42,14 @@ export function crownGuess({ openness, pm, shape, bare }: CrownKind, latitude: n
     openness,
     how: { openness: { by: 'catalogue', pm } },
     leafless: bare && {
-      from: middleOf(bare.from + later),
-      to: middleOf(bare.to + later),
+      from: midMonth(bare.from + later),
+      to: midMonth(bare.to + later),
       openness: bare.openness,
     },
   };
 }
 
-function middleOf(month: number): MonthDay {
+function midMonth(month: number): MonthDay {
   return dayOfMonth(((month - 1) % 12) + 1, 15);
 }
 

@@ -3,6 +3,7 @@
  * counter-clockwise ring says so and `openRing` makes one.
  */
 
+import { meanOf } from '../numbers/mean.ts';
 import { ROUNDING } from '../numbers/tolerances.ts';
 import type { PlanPoint } from '../types.ts';
 import { DEGREE } from './angles.ts';
@@ -76,7 +77,7 @@ export function centroid(ring: readonly PlanPoint[]): PlanPoint {
     sumX += (ax + bx) * cross;
     sumY += (ay + by) * cross;
   }
-  if (Math.abs(twice) < 1e-12) return meanOf(corners);
+  if (Math.abs(twice) < 1e-12) return meanPoint(corners);
   return [x0 + sumX / (3 * twice), y0 + sumY / (3 * twice)];
 }
 
@@ -246,12 +247,7 @@ function samePoint(a: PlanPoint, b: PlanPoint): boolean {
   return a[0] === b[0] && a[1] === b[1];
 }
 
-function meanOf(points: readonly PlanPoint[]): PlanPoint {
-  let x = 0;
-  let y = 0;
-  for (const point of points) {
-    x += point[0] / points.length;
-    y += point[1] / points.length;
-  }
-  return [x, y];
+/** Mean of at least one point. */
+export function meanPoint(points: readonly PlanPoint[]): PlanPoint {
+  return [meanOf(points.map(([x]) => x)), meanOf(points.map(([, y]) => y))];
 }

@@ -9,8 +9,8 @@ import {
   toCentimetre,
 } from '../../../engine/index.ts';
 import type { Climate, JournalEntry, Plan, PlanPoint, Plant, Site, Units } from '../../../engine/index.ts';
-import { placeOf } from '../parts/world/place-of.ts';
 import { bySeaOf } from '../parts/world/sea.ts';
+import { placeTyped } from '../parts/world/typed-place.ts';
 import type { Answers, StepName } from './answers.ts';
 import { northOf } from './north-of.ts';
 import { type Ground, sidesOf } from './sides-of.ts';
@@ -28,7 +28,7 @@ export type Built =
 export async function yardOf(answers: Answers, around: Plan, today: string): Promise<Built> {
   const units = answers.units === '' ? (around.units ?? 'metric') : answers.units;
   const passed = (step: StepName): boolean => answers.skipped.includes(step);
-  const place = passed('place') || answers.place.trim() === '' ? null : placeOf(answers.place);
+  const place = passed('place') || answers.place.trim() === '' ? null : placeTyped(answers.place);
   if (place && !place.ok) return fault('place', place.reason);
   const { latitude, longitude, elevation, timeZone }: Omit<Site, 'boundary'> = place ? place.value : around.site;
   const where = { latitude, longitude, elevation, timeZone };

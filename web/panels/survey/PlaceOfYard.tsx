@@ -15,8 +15,8 @@ import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Field } from '../parts/boxes/Field.tsx';
-import { placeOf } from '../parts/world/place-of.ts';
 import { PlaceField } from '../parts/world/PlaceField.tsx';
+import { placeTyped } from '../parts/world/typed-place.ts';
 import { useFound } from './use-found.ts';
 
 const WorldPicture = lazily(
@@ -36,7 +36,7 @@ export function PlaceOfYard() {
   const { site, season } = plan.value;
   const { typed, zone, elevation } = given.value;
   const [fault, setFault] = useState<string | null>(null);
-  const read = typed.trim() === '' ? null : placeOf(typed);
+  const read = typed.trim() === '' ? null : placeTyped(typed);
   const at = read?.ok ? read.value : site;
   const timeZone = zone.trim() || undefined;
   const zoneFault =
@@ -100,7 +100,7 @@ function setPlace(place: Parameters<typeof setSite>[1]): void {
 
 interface TownProps {
   readonly typed: string;
-  readonly read: ReturnType<typeof placeOf> | null;
+  readonly read: ReturnType<typeof placeTyped> | null;
   readonly at: { readonly latitude: number; readonly longitude: number };
   readonly onFault: (words: string) => void;
 }

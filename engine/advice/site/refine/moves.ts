@@ -59,7 +59,7 @@ function shifted(cloth: Cloth, right: number, front: number): Cloth {
 
 function turnedBy(cloth: Cloth, degrees: number): Cloth {
   if (cloth.kind === 'canopy') return { ...cloth, turn: wrapBearing(turnOf(cloth) + degrees) };
-  const middle = middleOf(cloth.path);
+  const middle = betweenEnds(cloth.path);
   return {
     ...cloth,
     path: cloth.path.map((at) => millimetresInward(turned(at, middle, degrees), middle)),
@@ -86,7 +86,7 @@ function longer(cloth: Cloth, by: number): Canopy | Screen | null {
   const bottom = bottomOf(cloth);
   const high = downToHand(((cloth.height - bottom) * long) / (long + by));
   if (long + by < LEAST_SIDE || high < LEAST_SIDE) return null;
-  const middle = middleOf(path);
+  const middle = betweenEnds(path);
   return {
     ...cloth,
     path: path.map((end) => millimetresInward(stretched(end, middle, (long + by) / long), middle)),
@@ -131,7 +131,7 @@ function bearingOf({ path }: Screen): number {
   return headingOf(a, b);
 }
 
-function middleOf(path: readonly PlanPoint[]): PlanPoint {
+function betweenEnds(path: readonly PlanPoint[]): PlanPoint {
   const [a, b] = [path[0], path[path.length - 1]];
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 }

@@ -58,7 +58,7 @@ export class CastLights implements FaceLights {
     const like = known && this.isAsInLike(patch) ? known : this.near?.at(patch);
     const isSame = like?.reflects === patch.reflects && (like !== known || this.like?.days.isLike(this.days));
     const light = like && isSame ? like : litPatch(patch, this.days, like?.shares ?? this.castShares(patch));
-    this.byPlace?.set(placeOf(patch), light);
+    this.byPlace?.set(whereabouts(patch), light);
     return light;
   }
 
@@ -97,12 +97,12 @@ export class CastLights implements FaceLights {
   /** The light of the patch that stands where another yard's does. */
   private at(patch: FacePatch): PatchLight | undefined {
     this.byPlace ??= new Map(
-      this.lights.flatMap((light, index) => (light ? [[placeOf(this.faces.patch(index)), light]] : [])),
+      this.lights.flatMap((light, index) => (light ? [[whereabouts(this.faces.patch(index)), light]] : [])),
     );
-    return this.byPlace.get(placeOf(patch));
+    return this.byPlace.get(whereabouts(patch));
   }
 }
 
-function placeOf({ middle, outward }: FacePatch): string {
+function whereabouts({ middle, outward }: FacePatch): string {
   return [...middle, ...outward].join();
 }

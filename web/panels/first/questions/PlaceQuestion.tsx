@@ -1,8 +1,8 @@
 import { lazily } from '../../../common/Lazy.tsx';
 import { Choices } from '../../parts/boxes/Field.tsx';
-import { placeOf } from '../../parts/world/place-of.ts';
 import { PlaceField } from '../../parts/world/PlaceField.tsx';
 import { SEA_CHOICES } from '../../parts/world/sea.ts';
+import { placeTyped } from '../../parts/world/typed-place.ts';
 import { answer, answers } from '../answers.ts';
 
 const WorldPicture = lazily(
@@ -12,7 +12,7 @@ const WorldPicture = lazily(
 
 export function PlaceQuestion() {
   const typed = answers.value.place;
-  const read = typed.trim() === '' ? null : placeOf(typed);
+  const read = typed.trim() === '' ? null : placeTyped(typed);
   return (
     <>
       <PlaceField value={typed} read={read} onInput={(place) => answer({ place })} />

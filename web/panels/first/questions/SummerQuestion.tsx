@@ -1,7 +1,7 @@
 import { askedMonth, MONTHS } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { Field } from '../../parts/boxes/Field.tsx';
-import { placeOf } from '../../parts/world/place-of.ts';
+import { placeTyped } from '../../parts/world/typed-place.ts';
 import { answer, answers } from '../answers.ts';
 import { askedUnits } from './asked-units.ts';
 
@@ -12,7 +12,7 @@ export function SummerQuestion() {
   const { high, low, hottest, place } = answers.value;
   const metric = askedUnits() === 'metric';
   const fahrenheit = metric ? [high, hottest].find((text) => Number(text) > NO_CELSIUS) : undefined;
-  const read = placeOf(place);
+  const read = placeTyped(place);
   const month = MONTHS[askedMonth(read.ok ? read.value.latitude : plan.value.site.latitude) - 1];
   return (
     <>

@@ -1,12 +1,12 @@
 import { towns, townWords } from '../../../../engine/index.ts';
 import { Field } from '../boxes/Field.tsx';
-import type { placeOf } from './place-of.ts';
 import { TownEcho } from './TownEcho.tsx';
+import type { placeTyped } from './typed-place.ts';
 
 interface Props {
   readonly value: string;
   /** What was read of it, once there is something. */
-  readonly read: ReturnType<typeof placeOf> | null;
+  readonly read: ReturnType<typeof placeTyped> | null;
   readonly onInput: (text: string) => void;
 }
 

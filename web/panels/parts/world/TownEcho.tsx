@@ -1,5 +1,5 @@
 import { townWords } from '../../../../engine/index.ts';
-import type { PlaceAnswer } from './place-of.ts';
+import type { PlaceAnswer } from './typed-place.ts';
 
 interface Props {
   readonly place: PlaceAnswer;

@@ -11,7 +11,7 @@ export interface PlaceAnswer extends Pick<Site, 'latitude' | 'longitude' | 'time
  * Reads a town of the list or coordinates. The zone of typed coordinates is that of the nearest town, and shown for
  * correction.
  */
-export function placeOf(text: string): Finding<PlaceAnswer> {
+export function placeTyped(text: string): Finding<PlaceAnswer> {
   const named = /\p{L}{3}/u.test(text);
   const meant = named ? townMeant(text) : null;
   if (meant) {
