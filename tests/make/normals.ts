@@ -12,16 +12,20 @@ import { faultsOf } from './normals-faults.ts';
 
 export const SOURCES = {
   wwis: {
-    title: 'WMO World Weather Information Service, each weather service’s own normals',
-    url: 'https://worldweather.wmo.int',
-    licence: 'free, the WMO World Weather Information Service to be named as the source',
-    seen: 'yhk1m/geosource data/wmo_climate_normal.json',
+    about: {
+      title: 'WMO World Weather Information Service, each weather service’s own normals',
+      url: 'https://worldweather.wmo.int',
+      licence: 'free, the WMO World Weather Information Service to be named as the source',
+      seen: 'yhk1m/geosource data/wmo_climate_normal.json',
+    },
   },
   clino: {
-    title: 'WMO Climatological Normals 1991–2020, NCEI accession 0253808',
-    url: 'https://doi.org/10.25921/800j-vn07',
-    licence: 'CC0 1.0',
-    seen: 'malignantz/monsoon data/station-normals.json',
+    about: {
+      title: 'WMO Climatological Normals 1991–2020, NCEI accession 0253808',
+      url: 'https://doi.org/10.25921/800j-vn07',
+      licence: 'CC0 1.0',
+      seen: 'malignantz/monsoon data/station-normals.json',
+    },
   },
 } as const;
 
