@@ -61,8 +61,8 @@ function evidence(found: WhyFindings): string {
   const { they, are } = who(found);
   if (limit === null || accused.peak === null) {
     return (
-      `${capital(inside(found, accused))} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(found)}. Say ` +
-      `which plant ${they} ${are}, and the limit is known.`
+      `${capital(inside(found, accused))} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(found)}. ` +
+      `Say which plant ${they} ${are}, and the limit is known.`
     );
   }
   if (found.bySun === 'does not') return `${weakness(found)}${better(found)}`;

@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest';
+import { Contest, type Judges } from '../../../../../engine/advice/site/search/contest.ts';
+import type { Canopy } from '../../../../../engine/plan/types.ts';
+
+const roof = (id: string): Canopy => ({
+  id,
+  kind: 'canopy',
+  center: [0, 0],
+  length: 2,
+  width: 2,
+  height: 2.2,
+  density: 0.5,
+});
+
+/** Everything may stand and costs the same; who is seen, and how plainly, is told by the ids. */
+const judges: Judges = {
+  objectionsToPlace: () => [],
+  postsStand: () => true,
+  isHidden: ({ id }) => id === 'unseen',
+  isGlimpsed: ({ id }) => id === 'glimpsed',
+  objections: () => [],
+  lateObjections: () => [],
+  keptFromBy: () => null,
+  cost: () => 1,
+  leastCost: () => 1,
+  isCautioned: () => false,
+};
+
+/** What the best would spare if a rule fell, after these were entered in turn: how each is seen, what it spares. */
+function without(...entered: readonly (readonly [id: string, spared: number])[]): Record<string, number | undefined> {
+  const contest = new Contest(1, judges, 0, Infinity);
+  const family = contest.familyOf('roof', () => roof('unseen'));
+  for (const [id, spared] of entered) contest.enter(family, 'roof', roof(id), 'unsure', spared, () => spared);
+  return { hidden: contest.without.get('hidden')?.spared, glimpsed: contest.without.get('glimpsed')?.spared };
+}
+
+describe('what hiding costs is told by the best cloth that is seen', () => {
+  test('who may be seen plainly may be seen a little: what is glimpsed stands for both', () => {
+    expect(without(['glimpsed', 120])).toEqual({ hidden: 120, glimpsed: 120 });
+    expect(without(['plain', 100])).toEqual({ hidden: 100, glimpsed: undefined });
+  });
+
+  test('a glimpsed cloth that spares less takes nothing from one that is seen plainly', () => {
+    expect(without(['plain', 100], ['glimpsed', 50])).toEqual({ hidden: 100, glimpsed: 50 });
+    expect(without(['glimpsed', 50], ['plain', 100])).toEqual({ hidden: 100, glimpsed: 50 });
+  });
+
+  test('a cloth that keeps every rule and spares as much leaves nothing to pay for', () => {
+    expect(without(['unseen', 100], ['glimpsed', 101])).toEqual({ hidden: undefined, glimpsed: undefined });
+    expect(without(['unseen', 100], ['glimpsed', 103])).toEqual({ hidden: 103, glimpsed: 103 });
+  });
+});
