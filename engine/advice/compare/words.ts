@@ -28,8 +28,9 @@ const HARDLY = 0.05;
 export function bestSentence(plan: Plan, choices: readonly ComparedChoice[], served: readonly string[]): string {
   const ranked = choices.toSorted((a, b) => shareOf(b) - shareOf(a));
   const [best] = ranked;
-  if (best === undefined || best.together === null)
+  if (best === undefined || best.sparedShare === null)
     return 'No plant is harmed today, so no option has anything to spare.';
+  if (best.together === null) return 'None of them helps: no plant gets less heat damage.';
   if (shareOf(best) < HARDLY) return `None of them helps: the best, ${calledIn(plan, best)}, spares hardly anything.`;
   const free = ranked.find(({ cost }) => isFree(cost));
   const freely =

@@ -92,8 +92,9 @@ export function isOnlyRoots(steps: readonly LadderStep[]): boolean {
 
 /** What an option does for the plants that it serves, and for how much. */
 export function optionHeadline(plan: Plan, choice: ComparedChoice): string {
-  const { name, effect, together, cost, newlyTooDark, plants } = choice;
-  if (together === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
+  const { name, effect, together, sparedShare, cost, newlyTooDark, plants } = choice;
+  if (sparedShare === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
+  if (together === null) return `${name}: no plant gets less heat damage.`;
   const whom = effect.plants.map(({ id }) => namedInside(plan, id));
   const does =
     together.share <= -WORTH_NAMING

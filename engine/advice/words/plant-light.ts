@@ -1,6 +1,7 @@
 import { meanNine } from '../../load/light/nine.ts';
 import type { Nine, Outcome } from '../../load/types.ts';
 import { nineOfBed } from '../../load/verdict/bed-load.ts';
+import { ninesOf } from '../../load/verdict/plant-nines.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
@@ -52,8 +53,7 @@ function laidOut(plan: Plan, period: Period, weather?: Weather): Outcome<DayLigh
 /** The nine quantities of a plant, the mean of its points, or of a bed. */
 export function nineOfPlant(yard: Yard, feature: PlantFeature): Nine {
   if (feature.kind === 'bed') return nineOfBed(yard, feature);
-  const { points, own } = plantPoints(yard.plan, feature);
-  return meanNine(points.map(({ point }) => nineAt(yard, point, own)));
+  return meanNine(ninesOf(yard, feature));
 }
 
 function lightAt(yard: Yard, feature: PlantFeature): Nine {

@@ -94,8 +94,8 @@ function Choice({ choice, served, short }: ChoiceProps) {
 
 /** "46 % less"; where options are for several plants: "Young apricot 73 % less; 10 % in all". */
 function changeWords(choice: ComparedChoice, served: readonly string[]): string {
-  const { effect, together } = choice;
-  if (together === null) return 'none today';
+  const { effect, together, sparedShare } = choice;
+  if (together === null) return sparedShare === null ? 'none today' : 'no less';
   const change = formatShare(Math.abs(together.share));
   const which = together.share < 0 ? 'more' : 'less';
   if (served.length === 1 || effect.plants.length === 0) return `${change} ${which}`;
