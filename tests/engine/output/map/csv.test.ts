@@ -19,8 +19,24 @@ describe('CSV (RFC 4180)', () => {
     ]);
   });
 
-  it('comes row by row of the grid, so that a map of any size is never one text', () => {
-    const pieces = [...loadCsv(smallLoad([10, null, 4, 1, 2, 3, 7, 8, 9]))];
-    expect(pieces.map((piece) => piece.split('\r\n').length - 1)).toEqual([1, 2, 3, 3]);
+  it('comes row by row of the grid, each worked out when it is asked for: a map of any size is never one text', () => {
+    const load = smallLoad([10, null, 4, 1, 2, 3, 7, 8, 9]);
+    const read: number[] = [];
+    const grade = new Proxy(load.cells.grade, {
+      get: (values, key) => {
+        if (typeof key === 'string' && /^\d+$/.test(key)) read.push(Number(key));
+        return Reflect.get(values, key) as unknown;
+      },
+    });
+    const readBy = [];
+    for (const piece of loadCsv({ ...load, cells: { ...load.cells, grade } })) {
+      readBy.push({ lines: piece.split('\r\n').length - 1, cells: [...new Set(read.splice(0))] });
+    }
+    expect(readBy).toEqual([
+      { lines: 1, cells: [] },
+      { lines: 2, cells: [0, 1, 2] },
+      { lines: 3, cells: [3, 4, 5] },
+      { lines: 3, cells: [6, 7, 8] },
+    ]);
   });
 });
