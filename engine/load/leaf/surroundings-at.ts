@@ -3,6 +3,7 @@ import { skyViewGrid } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import { cellPoint } from '../light/grid-of.ts';
+import { skyOfCells } from '../light/sky-of-cells.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import { groundRise } from './ground.ts';
 import type { HeatDay } from './heat-day.ts';
@@ -38,7 +39,7 @@ export function surroundingsOfCells(
 ): Surroundings[][] {
   const { scene, walls } = sky;
   const rises = cells.map((cell) => groundRise(scene, cellPoint(grid, cell)));
-  const views = onceAState(heats, ({ day }) => skyViewGrid(scene, grid, day.monthDay));
+  const views = onceAState(heats, ({ day }) => skyOfCells(scene, grid, day.monthDay));
   const firsts = firstsOfBlocks(grid, cells);
   const ofBlock = new Map([...new Set(firsts)].map((first) => [first, walls.on(heats, cellPoint(grid, first))]));
   return heats.map((_, d) =>

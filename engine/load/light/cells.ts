@@ -1,9 +1,9 @@
 import { castGrid } from '../../cast/grids/cast-grid.ts';
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { skyViewGrid } from '../../cast/sky.ts';
 import { type Cells, type Nine, QUANTITIES, type Quantity } from '../types.ts';
 import { dayInState, type Yard } from '../yard.ts';
 import { nineOf } from './nine.ts';
+import { skyOfCells } from './sky-of-cells.ts';
 import { CHANNELS, type Channel } from './weights.ts';
 
 /**
@@ -33,7 +33,7 @@ export function cellReader(yard: Yard, grid: GridSpec): (index: number) => Nine 
     yard.passes,
     CHANNELS.map((channel) => channels[channel]),
   );
-  const views = sky.map((part) => skyViewGrid(yard.scene, grid, dayInState(yard, part.state)));
+  const views = sky.map((part) => skyOfCells(yard.scene, grid, dayInState(yard, part.state)));
   const sumsOfCell = Object.fromEntries(CHANNELS.map((channel) => [channel, 0])) as Record<Channel, number>;
   return (index) => {
     for (const [k, channel] of CHANNELS.entries()) sumsOfCell[channel] = sums[k][index];

@@ -58,17 +58,12 @@ export function nineFromShares(
   const { first, end, times } = range ?? { first: 0, end: shares.length, times: 1 };
   const { channels } = weights;
   const sums = { sunHours: 0, morningHours: 0, hotHours: 0, beamDose: 0, hotLoad: 0, beamLight: 0 };
-  for (let k = first; k < end; k++) {
-    const share = shares[k];
-    if (share === 0) continue;
-    sums.sunHours += share * channels.sunHours[k];
-    sums.morningHours += share * channels.morningHours[k];
-    sums.hotHours += share * channels.hotHours[k];
-    sums.beamDose += share * channels.beamDose[k];
-    sums.hotLoad += share * channels.hotLoad[k];
-    sums.beamLight += share * channels.beamLight[k];
+  for (const channel of CHANNELS) {
+    const weight = channels[channel];
+    let sum = 0;
+    for (let k = first; k < end; k++) sum += shares[k] * weight[k];
+    sums[channel] = sum * times;
   }
-  for (const channel of CHANNELS) sums[channel] *= times;
   return nineOf(sums, weights, skyViews);
 }
 

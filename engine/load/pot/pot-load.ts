@@ -59,14 +59,22 @@ function clockAt({ samples, day }: HeatDay, solarHour: number, timeZone: string)
   return clockNear(when, timeZone, 10);
 }
 
+type PotSide = Pick<PotLoad, 'sunHours' | 'hotHours'>;
+
 /**
  * Sun and hot hours on each side of a pot's wall, in the yard's period: lit only while the sun is less than a right
  * angle from its bearing.
  */
-function potSides(yard: Yard, plant: Plant): { sunHours: number; hotHours: number }[] {
+function potSides(yard: Yard, plant: Plant): PotSide[] {
+  return knownSides.of([yard.sky, yard.samples, plant], '', () => sidesIn(yard, plant));
+}
+
+const knownSides = new Kept<PotSide[]>();
+
+function sidesIn(yard: Yard, plant: Plant): PotSide[] {
   const { channels } = yard.weights;
   const { own } = plantPoints(yard.plan, plant);
-  return potPoints(yard.plan, plant).map(({ side, point }) => {
+  return potPoints(yard.plan, plant).map(({ side, point }): PotSide => {
     const { samples, sharesAt } = facingCaster(yard.scene, yard.samples, Number(side));
     const shares = sharesAt(point, own);
     let sunHours = 0;

@@ -20,6 +20,7 @@ import { clothNow } from './cloth-now.ts';
 import { type Evidence, evidenceOf, verdictIf } from './evidence.ts';
 import type { Judged } from './judged.ts';
 import type { Limit } from './limit.ts';
+import { ninesOf } from './plant-nines.ts';
 import { plantPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';
 import { sentenceOf, unnamedSentence } from './sentence.ts';
@@ -39,7 +40,7 @@ export function plantLoad(yard: Yard, heat: HeatDay, feature: PlantFeature, unit
 
 function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Units, season: Yard): PlantLoad {
   const { points, own } = plantPoints(yard.plan, feature);
-  const nines = points.map(({ point }) => nineAt(yard, point, own));
+  const nines = ninesOf(yard, feature);
   const light = isJudgedApart(yard, season, feature) ? nineAt(season, points[0].point, own) : nines[0];
   const evidence = evidenceOf(yard, heat, feature, light);
   const sides = points.map(({ side }, k): SideLoad => {
