@@ -1,5 +1,4 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { skyViewGrid } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import { cellPoint } from '../light/grid-of.ts';
