@@ -98,7 +98,7 @@ function whoseWords(plan: Plan, covered: string, open: string): string {
     return reading?.kind === 'reading' && reading.plant !== undefined ? namedInside(plan, reading.plant) : null;
   });
   if (under === null || out === null) return '';
-  return under === out ? ` of ${under}` : `, ${under} under the cloth and ${out} in the open,`;
+  return under === out ? ` of ${under}` : `, ${under} under the cloth and ${out} in the open`;
 }
 
 /** Said where it is more than the difference itself by so much. [K] */

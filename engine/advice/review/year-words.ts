@@ -3,6 +3,7 @@
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperatureDifference } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { agreeingWith } from '../../plan/words/agreement.ts';
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { clothNoted } from './cloth-noted.ts';
@@ -65,10 +66,14 @@ function scoreWords(score: number): string {
   return Math.abs(score - whole) < 0.25 ? `about ${whole} of 5` : `${Math.floor(score)} to ${Math.ceil(score)} of 5`;
 }
 
-function partnerWords(plan: Plan, { partners, leftAlone, eased, damage: scores }: Told, isKept: boolean): string[] {
+function partnerWords(
+  plan: Plan,
+  { plant: own, partners, leftAlone, eased, damage: scores }: Told,
+  isKept: boolean,
+): string[] {
   if (!isKept) return [];
   if (partners.length === 0) {
-    if (leftAlone) return ['Nothing was changed about it.'];
+    if (leftAlone) return [`Nothing was changed about ${agreeingWith(nameOf(plan, own)).them}.`];
     return [
       eased === null || scores[1] >= scores[0]
         ? 'No plant left as it was is scored beside it.'
@@ -77,7 +82,7 @@ function partnerWords(plan: Plan, { partners, leftAlone, eased, damage: scores }
   }
   const told = partners.map(({ plant, damage: [then, now] }) =>
     then === now
-      ? `${namedInside(plan, plant)} was as bad in both (${then} of 5)`
+      ? `${namedInside(plan, plant)} ${agreeingWith(nameOf(plan, plant)).were} as bad in both (${then} of 5)`
       : `${namedInside(plan, plant)} went from ${then} to ${now}`,
   );
   return [`Of what was left as before, ${listWords(told)}.`];

@@ -12,6 +12,7 @@ import { namedInside } from '../../plan/words/names.ts';
 import { type LadderStep, WORTH_NAMING, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';
+import { CLOSE_CALL } from '../year/tomorrow/heat.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
 import { NOT_WORTH } from './words.ts';
 
@@ -80,15 +81,16 @@ export function adviceSentence(
 function freeFirst(plan: Plan, first: SiteOption | undefined, sentence: string, watering: string): string {
   if (first === undefined || first.served.length === 0 || sentence.startsWith(NOT_WORTH)) return '';
   const names = first.served.map((id) => namedInside(plan, id));
-  const decides = first.plants
-    .filter(({ id }) => first.served.includes(id))
-    .every(({ id, before }) => before.verdict === 'at risk' && !burnsByFruit(plan, id));
+  const served = first.plants.filter(({ id }) => first.served.includes(id));
+  const decides = served.every(({ id, before }) => before.verdict === 'at risk' && !burnsByFruit(plan, id));
   if (!decides && areCoolCrops(plan, first.served))
     return `${capital(sowCool(listWords(names)))}: free. To have ${agreeingWith(...names).them} in summer: `;
   if (!decides) return '';
   const { they, does, are } = agreeingWith(...names);
+  const isClose = served.some(({ before }) => (before.wateredOver ?? 0) > -CLOSE_CALL);
   return (
-    `${watering}: free, and enough for ${listWords(names)} as long as ${they} never ${does('thirst')}. ` +
+    `${watering}: free, and ${isClose ? 'on most days ' : ''}enough for ${listWords(names)} as long as ${they} never ` +
+    `${does('thirst')}. ` +
     `If ${they} ${are} dry by noon all the same: `
   );
 }

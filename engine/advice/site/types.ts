@@ -86,6 +86,8 @@ export interface PlantState extends Nine {
   readonly scorchDose: number | null;
   readonly peak: number | null;
   readonly verdict: Verdict | null;
+  /** By how much a watered leaf is over its limit then, where it is hottest; below 0 under it. [K] */
+  readonly wateredOver: number | null;
   /** Daily light at its top; of a bed its mean. [mol/m²] */
   readonly topLight: number;
   /** Hours of sun at its top; of a bed its mean. */

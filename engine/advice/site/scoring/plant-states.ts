@@ -101,6 +101,7 @@ function standingIn(
       scorchDose: scorched?.dose ?? null,
       peak: scorched ? Math.max(...scorched.judged.map(({ scorch }) => scorch.thirsty)) : null,
       verdict: row && scorched ? verdictIf(yard.plan, feature, row, top, scorched.judged, 'inHeat') : null,
+      wateredOver: scorched ? Math.max(...scorched.judged.map(({ scorch }) => scorch.watered)) - scorched.limit : null,
       topLight: top.dailyLight,
       topSunHours: top.sunHours,
     },
@@ -115,17 +116,17 @@ function scorchedOn(
   heatwave: HeatDay,
   { feature, places }: Placed,
   row: PlantRow,
-): JudgedPlant & { readonly harm: number } {
+): JudgedPlant & { readonly harm: number; readonly limit: number } {
   const limit = limitOf(plan, feature, row, heatwave.day.date).celsius;
   if ('points' in places) {
     const harm = plantHarm(plan, scene, sky, heats, heatwave.day.date, feature, createDayDoser)?.harm ?? 0;
-    return { ...judgedPlant(plan, scene, sky, heatwave, feature, row, limit), harm };
+    return { ...judgedPlant(plan, scene, sky, heatwave, feature, row, limit), harm, limit };
   }
   const scorches = bedScorches(scene, sky, places, row, limit, heats);
   const harm = scorches.reduce((sum, { dose }) => sum + dose, 0) / heats.length;
   const { dose, worst } =
     scorches[heats.indexOf(heatwave)] ?? bedScorches(scene, sky, places, row, limit, [heatwave])[0];
-  return { judged: [judgedAt(heatwave, sky, row, limit, { side: null, point: worst })], dose, harm };
+  return { judged: [judgedAt(heatwave, sky, row, limit, { side: null, point: worst })], dose, harm, limit };
 }
 
 /** The yard with cloth in it. Cloth that hangs all year changes neither the samples nor which days are alike. */

@@ -130,7 +130,7 @@ function potEvents(plan: Plan, { heat, pots }: SeasonParts, year: number): Seaso
     from: date,
     to: date,
     title: coolWords(plan, alike),
-    advice: [{ basis: 'our estimate', text: 'Uncooled, the roots in it would die in a heatwave.' }],
+    advice: [{ basis: 'our estimate', text: 'Uncooled, roots in such a pot would die in a heatwave.' }],
     features: alike.plants,
   }));
 }

@@ -96,7 +96,7 @@ describe('pairs', () => {
     expect(result.sentences).toContain('One pair claims nothing: no correction is offered.');
     expect(result.sentences.some((text) => text.includes('6 °C cooler'))).toBe(true);
     expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(
-      /lemon under the cloth and the plant bare in the open/,
+      /lemon under the cloth and the plant bare in the open, 3 minutes apart/,
     );
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { yearsAgainst } from '../../../../engine/advice/review/year-against-year.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import { changeFeature } from '../../../../engine/plan/edit/edit-feature.ts';
 import { appendJournal, setSummerMonth } from '../../../../engine/plan/edit/plan.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { base, cooler, JULY, twoYears, TWO_SUMMERS } from './two-summers.ts';
@@ -64,6 +65,14 @@ describe('year against year', () => {
         if (leftAlone) expect(sentence).toContain('Nothing was changed about it.');
         expect(/No plant left as it was|that nothing was changed about/.test(sentence) && leftAlone).toBe(false);
       }
+  });
+
+  test('a plant is spoken of in the number of its name, as partner too', () => {
+    const plan = twoYears({ scores: { lemon: [3, 1], partner: [3, 3] }, july: [JULY, JULY] });
+    const named = changeFeature(plan, 'partner', { name: 'Roses' });
+    const said = yearsAgainst(named).map(({ sentence }) => sentence);
+    expect(said.join(' ')).toContain('the roses were as bad in both (3 of 5)');
+    expect(said.join(' ')).toContain('Nothing was changed about them.');
   });
 
   test('one score says nothing; two without last year’s plan cannot be told', () => {
