@@ -240,6 +240,8 @@ export type { LivingScreen } from './advice/site/living-screen.ts';
 export type { PotMove } from './advice/site/moved-and-covered.ts';
 export type { MoreForms } from './advice/site/more-forms.ts';
 export { moreForms } from './advice/site/more-forms.ts';
+export type { SiteDone, SiteSearch, SiteStep, SiteTask } from './advice/site/site-search.ts';
+export { siteSearch } from './advice/site/site-search.ts';
 export type { Sight, SiteSeen } from './advice/site/sights.ts';
 export { siteSeen } from './advice/site/sights.ts';
 export type { Trial, TrialScore } from './advice/site/scoring/trial.ts';

@@ -12,7 +12,7 @@ function noteSearches(): void {
   Object.assign(window, { searching });
   const { postMessage, terminate } = Worker.prototype;
   Worker.prototype.postMessage = function (this: Worker, call: { readonly method?: string }) {
-    if (call.method === 'site') searching.add(this);
+    if (call.method === 'siteStep') searching.add(this);
     postMessage.call(this, call);
   };
   Worker.prototype.terminate = function (this: Worker) {
@@ -45,7 +45,7 @@ test(
     await page.getByRole('button', { name: 'Find the best cloth' }).press('Enter');
     await page.evaluate(noteSearches);
     await find.press('Enter');
-    await expect.poll(() => page.evaluate(countSearches)).toBe(1);
+    await expect.poll(() => page.evaluate(countSearches)).toBe(2);
     await finding.getByRole('button', { name: 'Cancel' }).press('Enter');
     await find.waitFor({ state: 'attached' });
     // Nothing goes on reckoning behind the person's back.

@@ -42,6 +42,9 @@ const PATIENCE: Patience = { idleMs: 10_000, graceMs: 0 };
 /** For jobs of a few hundred ms: a fresh worker would need longer than that until its code is compiled and warm. */
 export const FOR_SHORT_JOBS: Patience = { idleMs: 60_000, graceMs: 1_000 };
 
+/** Whoever searches once searches again, for less or for something else. */
+export const FOR_SEARCHES: Patience = { idleMs: 60_000, graceMs: 0 };
+
 /**
  * One worker, one job at a time, the rest in a queue. A job that is aborted takes the worker with it, unless it ends
  * within the grace: then its answer is dropped. The next job starts a fresh one, as does the first after an idle time.

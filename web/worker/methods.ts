@@ -34,7 +34,8 @@ export const METHODS = {
   weeksAt: 'advice',
 
   moreForms: 'search',
-  site: 'search',
+  siteStep: 'search',
+  siteTask: 'search',
 
   answerSheet: 'quick',
   ground: 'quick',

@@ -4,7 +4,7 @@ import type { LaidOut } from './lay-out.ts';
 import { thinnerThan } from './rules/suits.ts';
 import { bestTogether } from './scoring/several.ts';
 import { type TogetherScore, togetherScore } from './scoring/together.ts';
-import type { Contest } from './search/contest.ts';
+import { inOrder, type Standings } from './search/contest.ts';
 import type { ClothKind } from './types.ts';
 
 /** Cloth that may be shown, what it spares on the search's points [K·h/day], and what it costs. */
@@ -21,7 +21,8 @@ export interface Candidate {
 const NO_LESS_THAN = 0.95;
 
 /** Of what the search found best, what may be shown: pieces, or combinations of so many as are asked. */
-export function candidatesOf(laidOut: LaidOut, { bests }: Contest): Candidate[] {
+export function candidatesOf(laidOut: LaidOut, { fronts }: Standings): Candidate[] {
+  const bests = fronts.flat().sort(inOrder);
   const { request, judges } = laidOut;
   if (request.count === 1) return bests.map(({ cloth, ...rest }) => ({ ...rest, cloth: [cloth] }));
   const score = scoreOf(laidOut);

@@ -22,7 +22,6 @@ const SITE_DEFAULTS = {
   count: 1,
   keepLight: true,
   betweenSteps: true,
-  maxScores: Infinity,
 } as const satisfies Partial<SiteRequest>;
 /** Step of the positions, in whole units of whoever reads the sizes. [m] */
 const STEP = { metric: 0.25, imperial: METRES_PER_FOOT } as const;

@@ -5,7 +5,7 @@ import { LEAST_OF_BEST } from './answers.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Progress } from './progress.ts';
 import { lightTakers } from './rules/light-planes.ts';
-import { Contest } from './search/contest.ts';
+import { Contest, type Standings } from './search/contest.ts';
 import { searchLattice } from './search/lattice-search.ts';
 
 /**
@@ -13,25 +13,43 @@ import { searchLattice } from './search/lattice-search.ts';
  */
 const WORTH_SHOWING = { one: LEAST_OF_BEST, several: 0.1 } as const;
 
-/** Holds all cloth of the lattice against what it could spare: the contest with the best of each family. */
-export function searchYard(laidOut: LaidOut, progress: Progress): Contest {
-  const { plan, targets, shades, pairs, responses, lattice, places, rules, guard, cap, hiding, request, judges } =
-    laidOut;
-  const contest = new Contest(
-    Math.max(1, places.length),
-    judges,
-    WORTH_SHOWING[request.count === 1 ? 'one' : 'several'],
-    request.maxScores,
-  );
-  if (pairs.harm <= NO_HARM) return contest;
+/**
+ * Holds the cloth of some turns of the lattice, or of all, against what it could spare: the best for every sum of money.
+ * @param known of other turns: what cannot beat it is not looked at
+ */
+export function searchYard(
+  laidOut: LaidOut,
+  progress: Progress,
+  turns: readonly number[] = laidOut.lattice.turns,
+  known: readonly Standings[] = [],
+): Standings {
+  const { plan, targets, shades, pairs, responses, places, rules, guard, cap, hiding } = laidOut;
+  const contest = contestOf(laidOut, known);
+  if (pairs.harm <= NO_HARM) return contest.standings();
   // Corners alone do not tell whether it is seen but a little.
   const hiddenHeight = hiding.from.length > 0 && !hiding.little ? hiddenReader(laidOut) : null;
   const takers = guard && lightTakers(guard);
+  const lattice = { ...laidOut.lattice, turns };
   searchLattice(
     { plan, targets, shades, pairs, responses, lattice, places, contest, rules, takers, cap, hiddenHeight },
     (done) =>
       progress(done, `${contest.candidates.toLocaleString('en')} places held against what they could spare at best`),
   );
+  return contest.standings();
+}
+
+/** What the searches of some turns each have come to, as if it had been one. */
+export function together(laidOut: LaidOut, parts: readonly Standings[]): Standings {
+  return {
+    ...contestOf(laidOut, parts).standings(),
+    candidates: parts.reduce((sum, { candidates }) => sum + candidates, 0),
+  };
+}
+
+function contestOf({ places, judges, request }: LaidOut, known: readonly Standings[]): Contest {
+  const worthShowing = WORTH_SHOWING[request.count === 1 ? 'one' : 'several'];
+  const contest = new Contest(Math.max(1, places.length), judges, worthShowing);
+  known.forEach((one) => contest.take(one));
   return contest;
 }
 

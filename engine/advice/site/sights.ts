@@ -1,11 +1,8 @@
-import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { hiddenHeightAt, sightLinesOf } from '../sight/hidden-height.ts';
 import { seenBy } from '../sight/hidden-heights.ts';
 import { type SeenFrom, seenFrom } from '../sight/seen.ts';
-import type { Progress } from './progress.ts';
-import { siteOf } from './site.ts';
-import type { SiteOption, SiteRequest, SiteResult } from './types.ts';
+import type { SiteOption, SiteResult } from './types.ts';
 
 /** What an eye of the plan sees of one proposal. */
 export interface Sight extends SeenFrom {
@@ -20,10 +17,8 @@ export interface SiteSeen {
   readonly sights: readonly (readonly Sight[])[];
 }
 
-/** `siteOf`, and what every eye of the plan sees of what it found. */
-export function siteSeen(plan: Plan, request: SiteRequest, progress: Progress): Outcome<SiteSeen> {
-  const found = siteOf(plan, request, progress);
-  if (!found.ok) return found;
+/** What every eye of the plan sees of what a search found. */
+export function siteSeen(plan: Plan, result: SiteResult): SiteSeen {
   const hiddenFrom = new Map(
     plan.features.filter(({ kind }) => kind === 'eye').map(({ id }) => [id, sightLinesOf(seenBy(plan, [id]))] as const),
   );
@@ -32,5 +27,5 @@ export function siteSeen(plan: Plan, request: SiteRequest, progress: Progress): 
       const sight = hiddenFrom.get(seen.eye);
       return { ...seen, hiddenHeight: sight ? hiddenHeightAt(sight, center).height : Infinity };
     });
-  return { ok: true, value: { result: found.value, sights: found.value.options.map(sightsOf) } };
+  return { result, sights: result.options.map(sightsOf) };
 }

@@ -57,8 +57,6 @@ export interface SiteRequest {
   readonly seenLittle?: boolean;
   /** Whether no plant that has light enough may fall short of it, and none that is short may lose more. */
   readonly keepLight?: boolean;
-  /** Candidates scored in full, at most; where the search stops so, `proven` is false and `gap` says by how much. */
-  readonly maxScores?: number;
   /** Whether the most promising are moved about between the steps of the lattice, too. */
   readonly betweenSteps?: boolean;
   readonly weather?: Weather;
@@ -213,10 +211,6 @@ export interface SiteTried {
   readonly step: number;
   /** Places on the lattice, allowed or not. */
   readonly candidates: number;
-  /** Of those, held against a bound and found not to be better; forbidden by a rule or the ground; scored in full. */
-  readonly outbid: number;
-  readonly forbidden: number;
-  readonly scored: number;
   /** Places tried between the steps. */
   readonly between: number;
   /** Points at which plants were judged, heat days, and pairs of point and sample that harm. */
@@ -238,7 +232,7 @@ export interface SiteResult {
   readonly bound: number;
   /** How far the best stays under the bound of the plants that count, as a share of it. */
   readonly gap: number;
-  /** Whether the search ran to its end, so that no place on the lattice spares more than the best. */
+  /** Whether no place on the lattice spares more than the best: of several together nobody knows. */
   readonly proven: boolean;
   readonly tried: SiteTried;
   /** Σ worth × harm of the plants that count, as the yard is. [K·h/day] */
@@ -256,7 +250,7 @@ export interface SiteResult {
   readonly unhidden: readonly string[];
   /** What was not tried. */
   readonly notes: readonly string[];
-  /** Beside the answers: why there are none, that none is worth building, that the search was stopped; "": nothing. */
+  /** Beside the answers: why there are none, that none is worth building; "": nothing. */
   readonly besides: string;
   /** The answer in a sentence or two, with all that is to be said beside it. */
   readonly sentence: string;

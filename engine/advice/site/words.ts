@@ -14,8 +14,7 @@ import { hungOf, kindOf } from './kinds/hung.ts';
 import { MOST_DROPS } from './kinds/roof-with-drops.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Proposal } from './option.ts';
-import {} from './search-yard.ts';
-import type { Contest } from './search/contest.ts';
+import type { Standings } from './search/contest.ts';
 import type { Lattice } from './search/lattice.ts';
 import type { ClothCaution, PlantState, RulePrice, SiteOption, SiteResult, SiteRule, Uncounted } from './types.ts';
 
@@ -24,12 +23,12 @@ const PRICED_FROM = 0.01;
 const ALL = 0.995;
 
 /** What each rule takes away that kept something better out. */
-export function rulePrices(laidOut: LaidOut, contest: Contest): RulePrice[] {
-  return [...contest.without].flatMap(([rule, { cloth, spared }]) => {
-    const cost = 1 - contest.best / spared;
+export function rulePrices(laidOut: LaidOut, { best, without }: Standings): RulePrice[] {
+  return without.flatMap(([rule, { cloth, spared }]) => {
+    const cost = 1 - best / spared;
     if (cost < PRICED_FROM) return [];
     // What is seen a little may be the best of all that is seen.
-    if (rule === 'glimpsed' && contest.without.get('hidden')?.cloth === cloth) return [];
+    if (rule === 'glimpsed' && without.some(([other, best]) => other === 'hidden' && best.spared === spared)) return [];
     const takes =
       cost > ALL
         ? 'rules out all cloth that would help here'
@@ -148,11 +147,10 @@ export function sentenceOf({ units }: LaidOut, [first]: readonly SiteOption[], b
 /** How a search's sentence begins where nothing is worth building. */
 export const NOT_WORTH = 'Cloth is not worth building';
 
-/** As `SiteResult`. @param finished whether every place was held against what it could spare */
+/** As `SiteResult`. */
 export function besidesOf(
   { plan, request }: LaidOut,
   { harm, options, uncounted, rules }: Pick<SiteResult, 'harm' | 'options' | 'uncounted' | 'rules'>,
-  finished: boolean,
 ): string {
   if (harm <= NO_HARM) return noNeedWords(plan, uncounted);
   const [first] = options;
@@ -163,10 +161,7 @@ export function besidesOf(
   }
   const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
   const isWorth = !options.some(({ added }) => added.to === null && !added.isWorth);
-  return [
-    ...(isWorth ? [] : [`${NOT_WORTH}${burns ? '' : `: ${insteadOfCloth(plan, options)}`}.`]),
-    ...(finished ? [] : ['The search was stopped before its end: something better may be found.']),
-  ].join(' ');
+  return isWorth ? '' : `${NOT_WORTH}${burns ? '' : `: ${insteadOfCloth(plan, options)}`}.`;
 }
 
 /** What is enough where nothing burns even if watered: fruit is not cooled by water. */

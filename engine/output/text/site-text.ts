@@ -175,9 +175,7 @@ function searchedWords({ tried, bound, gap, proven }: SiteResult, units: Units):
       : '';
   return (
     `Searched ${count(tried.candidates)} places in steps of ${formatLength(tried.step, units)} and ` +
-    `${tried.turns} turns: ` +
-    `${count(tried.forbidden)} forbidden, ${count(tried.scored)} scored in full; ${end} ` +
-    `(bound ${bound.toFixed(1)} K·h a day). ${between}` +
+    `${tried.turns} turns: nothing there spares more than ${bound.toFixed(1)} K·h a day. ${between}` +
     `Harm is the leaf’s excess over its limit, summed over a hot day of ` +
     `each month; beds were searched on samples of their cells, off by ${tried.bedSampleError.toFixed(2)} K·h at most.`
   );

@@ -235,11 +235,10 @@ function Searched({ result: { tried, bound, gap, proven, notes } }: { readonly r
     <details>
       <summary>How far it searched</summary>
       <p class="quiet">
-        {tried.candidates} places looked at: {tried.forbidden} forbidden by a rule or the ground, {tried.outbid} shown
-        to be no better, {tried.scored} worked out in full.{' '}
+        {tried.candidates} places looked at.{' '}
         {proven
           ? 'None of them spares more than the best shown.'
-          : `Stopped early: the best can be at most ${formatShare(gap)} better.`}{' '}
+          : `The best can be at most ${formatShare(gap)} better.`}{' '}
         No place in these steps spares more than {harmWords(bound)} a hot day; between them {tried.between} more were
         tried round the best, and what is found there is not proven.
       </p>

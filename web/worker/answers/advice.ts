@@ -18,6 +18,7 @@ import {
   sectionOf,
   shadowEdge,
   shadowMarks,
+  siteSearch,
   siteSeen,
   sunEyes,
   tomorrowOf,
@@ -39,8 +40,13 @@ import type {
   PotMove,
   SectionRequest,
   ShadowMark,
+  SiteDone,
   SiteRequest,
   SiteResult,
+  SiteSearch,
+  SiteSeen,
+  SiteStep,
+  SiteTask,
   Units,
   WeeksRequest,
   WhyResult,
@@ -48,6 +54,7 @@ import type {
 import type { MethodsOf } from '../methods.ts';
 import type { Method, Task } from '../protocol.ts';
 import { type AsBuilt, asBuilt, sure } from './as-built.ts';
+import { lastOf } from './last-of.ts';
 import { potThere } from './pot-there.ts';
 import { trial } from './trial.ts';
 
@@ -66,9 +73,18 @@ interface NextArgs extends InUnits {
   readonly why: Pick<WhyResult, 'plant' | 'answer'>;
 }
 
-interface SiteArgs {
+export interface SiteArgs {
   readonly plan: Plan;
   readonly request: SiteRequest;
+}
+
+interface StepArgs extends SiteArgs {
+  readonly done: readonly (readonly SiteDone[])[];
+}
+
+interface TaskArgs extends SiteArgs {
+  readonly task: SiteTask;
+  readonly beside: readonly SiteDone[];
 }
 
 interface MoreArgs extends SiteArgs {
@@ -102,6 +118,25 @@ function report({ plan, options, made, withPlace, period }: ReportArgs, task: Ta
   const tried = { plan, chosen: options };
   const found = reportOf(built.plan, { units: unitsOf(plan), weather, made, withPlace, progress, period, tried });
   return found.ok ? sure(reportHtml(found.value)) : found;
+}
+
+/** Laid out once for all of a search's pieces that are worked out here. */
+const searchLaidOut = lastOf<Outcome<SiteSearch>>();
+
+function searchOf({ plan, request }: SiteArgs, { progress, weather }: Task): Outcome<SiteSearch> {
+  return searchLaidOut([plan, request, weather?.months], () => siteSearch(plan, { ...request, weather }, progress));
+}
+
+function siteStep(args: StepArgs, task: Task): Outcome<SiteStep<SiteSeen>> {
+  const search = searchOf(args, task);
+  if (!search.ok) return search;
+  const step = search.value.next(args.done);
+  return sure('result' in step ? { result: siteSeen(args.plan, step.result) } : step);
+}
+
+function siteTask(args: TaskArgs, task: Task): Outcome<SiteDone> {
+  const search = searchOf(args, task);
+  return search.ok ? sure(search.value.work(args.task, args.beside, task.progress)) : search;
 }
 
 function answerSheet({ plan, answers: typed, date }: AnswerArgs) {
@@ -140,7 +175,8 @@ export const answers = {
     shadowEdge(plan, feature, when),
   sheet: ({ plan, dates }: { readonly plan: Plan; readonly dates: readonly CivilDate[] }) =>
     sure(fieldSheet(plan, dates)),
-  site: ({ plan, request }: SiteArgs, { progress, weather }: Task) => siteSeen(plan, { ...request, weather }, progress),
+  siteStep,
+  siteTask,
   sunEyes: asBuilt((plan, { suns, monthDay }: SunEyesArgs) => sure(sunEyes(plan, suns, monthDay))),
   tomorrow: asBuilt((plan, { forecast }: { readonly forecast: Forecast }) => tomorrowOf(plan, forecast)),
   trial,

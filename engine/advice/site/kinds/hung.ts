@@ -87,9 +87,7 @@ function hungScreen(screen: Screen): HungCloth {
   const bottom = bottomOf(screen);
   const [a, b] = [path[0], path[path.length - 1]];
   const corners = (): PlanPoint[] => cleanPath(path);
-  const legs = corners()
-    .slice(1)
-    .map((end, k) => Math.round(distance(corners()[k], end) * 1000) / 1000);
+  const legs = legsOf(screen);
   const length = legs.reduce((sum, leg) => sum + leg, 0);
   return {
     word: 'screen',
@@ -111,6 +109,12 @@ function hungScreen(screen: Screen): HungCloth {
     }),
     form: () => ['screen', height, ...legs, density].join(' '),
   };
+}
+
+/** Lengths between a screen's corners, to the millimetre. [m] */
+export function legsOf({ path }: Screen): number[] {
+  const corners = cleanPath(path);
+  return corners.slice(1).map((end, k) => Math.round(distance(corners[k], end) * 1000) / 1000);
 }
 
 function flat([x, y]: SpacePoint): PlanPoint {

@@ -140,11 +140,7 @@ function searchForm(
       gains[LEFT] = sumOfCurtain(lateral, i, j, b, low, high);
       gains[RIGHT] = sumOfCurtain(lateral, i + a, j, b, low, high);
       const most = roof + gains[FRONT] + gains[BACK] + gains[LEFT] + gains[RIGHT];
-      if (!contest.mayMatter(most)) continue;
-      if (!cornerMatters(at, i, j, height, most)) {
-        contest.forbidden += sets.length;
-        continue;
-      }
+      if (!contest.mayMatter(most) || !cornerMatters(at, i, j, height, most)) continue;
       const lane = nearest.of(i, j, a, b);
       for (const { sides, indices, family: first } of sets) {
         let bound = roof;

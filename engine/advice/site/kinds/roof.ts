@@ -55,11 +55,7 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
     for (let i = 0; i < columns; i++) {
       // No roof from this node on spares more than all the ground that the largest would cover.
       const most = sumOver(plane, 0, width, i, j, Math.min(widest, columns - i), Math.min(deepest, rows - j));
-      if (!contest.mayMatter(base + most)) continue;
-      if (!cornerMatters(at, i, j, height, base + most)) {
-        contest.forbidden += sizes.length;
-        continue;
-      }
+      if (!contest.mayMatter(base + most) || !cornerMatters(at, i, j, height, base + most)) continue;
       for (const { a, b, family: first } of sizes) {
         if (i + a > columns || j + b > rows) continue;
         const bound = base + sumOver(plane, 0, width, i, j, a, b);

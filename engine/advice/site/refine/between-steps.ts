@@ -9,10 +9,16 @@ import { hungFrom } from './hang.ts';
 import { type Move, movesOf } from './moves.ts';
 import { refined } from './refine.ts';
 
-/** What was found between the steps of the lattice, beside what the lattice has. */
+/** What was found near one candidate, between the steps of the lattice. */
+export interface Near {
+  readonly found: readonly Candidate[];
+  /** Places tried. */
+  readonly tried: number;
+}
+
+/** All that was found so, beside what the lattice has. */
 export interface BetweenSteps {
   readonly candidates: readonly Candidate[];
-  /** Places tried. */
   readonly tried: number;
 }
 
@@ -24,42 +30,48 @@ const ROUNDS = 3;
  * Moves the most promising candidates about between the steps of the lattice, and bends screens round a corner. What
  * comes of it costs no more, a bent screen's corner post aside, keeps the budget and breaks no rule; nobody proves
  * that it is the best.
+ * @returns asks what lies near some at a time, of `nearBy`
  */
-export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[]): BetweenSteps {
-  if (!laidOut.request.betweenSteps) return { candidates, tried: 0 };
-  const mover = moverOf(laidOut);
+export function* betweenSteps(
+  candidates: readonly Candidate[],
+): Generator<readonly Candidate[], BetweenSteps, readonly Near[]> {
   let all = candidates;
+  let tried = 0;
   const settled = new Set<Candidate>();
   // A better best asks more of the rest: others of the lattice may become answers, and are moved about in turn.
   for (let round = 0; round < ROUNDS; round++) {
     const next = promising(all).filter((candidate) => !settled.has(candidate));
     if (next.length === 0) break;
-    const found = next.flatMap((candidate) => nearBy(candidate, mover, laidOut));
+    const near = yield next;
+    const found = near.flatMap((one) => one.found);
+    tried += near.reduce((sum, one) => sum + one.tried, 0);
     [...next, ...found].forEach((candidate) => settled.add(candidate));
     all = [...all, ...found];
   }
-  return { candidates: all, tried: mover.tried() };
+  return { candidates: all, tried };
 }
 
 /**
- * A candidate moved to the best near by; where it is a screen, those round a corner that spare more; where it is a
- * roof, those that hang from a wall near by, two posts fewer.
+ * Finds, near a candidate, the best that it moves to; where it is a screen, those round a corner that spare more;
+ * where it is a roof, those that hang from a wall near by, two posts fewer.
  */
-function nearBy(candidate: Candidate, mover: Mover, { plan, request }: LaidOut): Candidate[] {
-  const budget = request.budget ?? Infinity;
-  const moved = mover.moved(candidate, candidate.cost);
-  const [cloth] = moved.cloth;
-  if (moved.kind === 'roof' && cloth.kind === 'canopy') {
-    const hung = hungFrom(cloth, plan)
+export function nearBy(laidOut: LaidOut): (candidate: Candidate) => Near {
+  const mover = moverOf(laidOut);
+  const budget = laidOut.request.budget ?? Infinity;
+  const others = (moved: Candidate, starts: readonly Cloth[], least: number): Candidate[] =>
+    starts
       .map((start) => mover.moved({ ...moved, cloth: [start], spared: 0 }, Infinity))
-      .filter(({ spared, cost }) => spared > 0 && cost <= budget + ROUNDING);
-    return [moved, ...hung];
-  }
-  if (moved.kind !== 'screen' || cloth.kind !== 'screen') return [moved];
-  const bent = bentFrom(cloth)
-    .map((start) => mover.moved({ ...moved, cloth: [start], spared: 0 }, Infinity))
-    .filter(({ spared, cost }) => spared > moved.spared && cost <= budget + ROUNDING);
-  return [moved, ...bent];
+      .filter(({ spared, cost }) => spared > least && cost <= budget + ROUNDING);
+  return (candidate) => {
+    const before = mover.tried();
+    const moved = mover.moved(candidate, candidate.cost);
+    const [cloth] = moved.cloth;
+    const found = [moved];
+    if (moved.kind === 'roof' && cloth.kind === 'canopy')
+      found.push(...others(moved, hungFrom(cloth, laidOut.plan), 0));
+    if (moved.kind === 'screen' && cloth.kind === 'screen') found.push(...others(moved, bentFrom(cloth), moved.spared));
+    return { found, tried: mover.tried() - before };
+  };
 }
 
 function promising(candidates: readonly Candidate[]): Candidate[] {

@@ -1,8 +1,8 @@
 import { type Fitted, type Footing, frameFitter } from '../../../frame/fit-frame.ts';
 import { blockersBelow } from '../../../frame/layout/surroundings.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
-import type { Cloth, Plan } from '../../../plan/types.ts';
-import { hungOf } from '../kinds/hung.ts';
+import type { Cloth, Plan, PlanPoint } from '../../../plan/types.ts';
+import { hungOf, legsOf } from '../kinds/hung.ts';
 
 /** What cloth costs with all that holds it up and down, worked out once a form. */
 export interface Prices {
@@ -26,9 +26,20 @@ export function pricesOf(plan: Plan, footing: Footing): Prices {
     fit(cloth) {
       const blocked = cloth.kind === 'canopy' && blockersBelow(plan, footprintOf(cloth), cloth.height).length > 0;
       const key = `${hungOf(cloth).form()} ${blocked ? 'blocked' : 'open'}`;
-      const fitted = remembered(key, () => (blocked ? here : inTheOpen)(cloth));
+      const fitted = remembered(key, () => (blocked ? here : inTheOpen)(inItsForm(cloth)));
       return fitted && { ...fitted, cloth: { ...cloth, frame: fitted.cloth.frame } };
     },
-    fitInTheOpen: (cloth) => remembered(`${hungOf(cloth).form()} open`, () => inTheOpen(cloth)),
+    fitInTheOpen: (cloth) => remembered(`${hungOf(cloth).form()} open`, () => inTheOpen(inItsForm(cloth))),
   };
+}
+
+/** A screen as it is priced: a hair's breadth between two of one form must not tell which of them was asked first. */
+function inItsForm(cloth: Cloth): Cloth {
+  if (cloth.kind === 'canopy') return cloth;
+  const path: PlanPoint[] = [[0, 0]];
+  for (const [k, leg] of legsOf(cloth).entries()) {
+    const [x, y] = path[k];
+    path.push(k % 2 === 0 ? [x + leg, y] : [x, y + leg]);
+  }
+  return { ...cloth, path };
 }

@@ -57,23 +57,30 @@ interface Family {
   cautioned: boolean;
 }
 
+/** What a contest has come to, as plain data: another may take it up. */
+export interface Standings {
+  /** What the best spares. [K·h/day] */
+  readonly best: number;
+  /** One a lane: what none in it beats in money and effect. */
+  readonly fronts: readonly (readonly Scored[])[];
+  readonly without: readonly (readonly [SiteRule, Scored])[];
+  /** Places held against what they could spare. */
+  readonly candidates: number;
+}
+
 /**
  * What no other beats in money and effect: for every sum of money the cloth that spares most for it, and the best of
  * all if one rule fell. A candidate is scored only where its bound beats what is as cheap or cheaper, so that for every
- * sum the best is the best of all candidates. Cloth that our own cautions speak against beats none that they do not.
+ * sum the best is the best of all candidates, in whatever order they enter: of equals `inOrder` tells. Cloth that our
+ * own cautions speak against beats none that they do not.
  */
 export class Contest {
   /** What a family's next candidate must beat. */
   readonly toBeat: number[] = [];
-  /** Best that breaks this rule and no other. */
-  readonly without = new Map<SiteRule, Scored>();
   candidates = 0;
-  forbidden = 0;
-  scored = 0;
-  /** The highest bound that was not looked at since enough was scored; 0: all were. */
-  unseen = 0;
   private readonly families: Family[] = [];
   private readonly firstOf = new Map<string, number>();
+  private readonly bestWithout = new Map<SiteRule, Scored>();
   private fronts: Scored[][];
   private leader = 0;
   private leaderUncautioned = 0;
@@ -82,19 +89,36 @@ export class Contest {
   private readonly lanes: number;
   private readonly judges: Judges;
   private readonly worthShowing: number;
-  private readonly maxScores: number;
 
   /**
    * @param lanes in which cloth is told apart: what is best in one beats nothing in another
    * @param worthShowing candidates that spare less than this share of the best are not pursued
-   * @param maxScores candidates scored in full, at most
    */
-  constructor(lanes: number, judges: Judges, worthShowing: number, maxScores: number) {
+  constructor(lanes: number, judges: Judges, worthShowing: number) {
     this.lanes = lanes;
     this.judges = judges;
     this.worthShowing = worthShowing;
-    this.maxScores = maxScores;
     this.fronts = Array.from({ length: lanes }, () => []);
+  }
+
+  /** Takes up what another contest of the same yard and request has come to; its candidates stay its own. */
+  take({ fronts, without }: Standings): void {
+    for (const [lane, front] of fronts.entries())
+      for (const one of front) if (!this.isBeaten(lane, one)) this.win(lane, one);
+    for (const [rule, one] of without) this.keepWithout(rule, one);
+  }
+
+  standings(): Standings {
+    const worth = (one: Scored) =>
+      one.spared > this.worthShowing * (one.cautioned ? this.leader : this.leaderUncautioned);
+    return {
+      best: this.leader,
+      fronts: this.fronts.map((front) => front.filter(worth).sort(inOrder)),
+      without: [...this.bestWithout]
+        .filter(([, { spared }]) => spared > WORTH_A_PRICE * this.leader)
+        .sort(([one], [other]) => compareTexts(one, other)),
+      candidates: this.candidates,
+    };
   }
 
   /**
@@ -154,30 +178,19 @@ export class Contest {
     bound: number,
     score: (enough: number) => number,
   ): void {
-    if (!this.isOpen) {
-      this.unseen = Math.max(this.unseen, bound);
-      return;
-    }
     const early = this.earlyObjections(cloth, place, bound);
-    if (early === 'ground' || early.length > 1 || (early.length === 1 && !this.beatsWithout(early[0], bound))) {
-      this.forbidden++;
-      return;
-    }
+    if (early === 'ground' || early.length > 1 || (early.length === 1 && !this.beatsWithout(early[0], bound))) return;
     if (!this.beats(family, bound)) return;
+    const { lane, cautioned, cost } = this.families[family];
     const enough = early.length === 0 ? this.toBeat[family] : this.toBeatWithout(early[0]);
     const spared = score(enough);
-    this.scored++;
-    if (spared <= enough) return;
-    const { lane, cautioned } = this.families[family];
-    const entry = (): Scored => ({ cloth, kind, spared, cost: this.judges.cost(cloth), cautioned });
+    const mayWin = early.length > 0 || !this.isBeaten(lane, { cloth, kind, spared, cost: cost ?? 0, cautioned });
+    if (spared <= enough || !mayWin) return;
     const broken = this.brokenBy(cloth, early, spared);
-    if (broken !== null) {
-      this.forbidden++;
-      if (broken.length === 1 && this.beatsWithout(broken[0], spared)) this.keepWithout(broken[0], entry());
-      return;
-    }
-    const scored = entry();
-    if (spared > this.threshold(lane, scored.cost, cautioned)) this.win(lane, scored);
+    if (broken !== null && broken.length !== 1) return;
+    const entry = { cloth, kind, spared, cost: this.judges.cost(cloth), cautioned };
+    if (broken !== null) this.keepWithout(broken[0], entry);
+    else if (!this.isBeaten(lane, entry)) this.win(lane, entry);
   }
 
   /** What tells about the place quickly, and how much is seen of what is seen. */
@@ -211,38 +224,25 @@ export class Contest {
     return late === 'ground' ? [] : late;
   }
 
-  /** Whether more may be scored. */
-  get isOpen(): boolean {
-    return this.scored < this.maxScores;
-  }
-
-  get best(): number {
-    return this.leader;
-  }
-
-  /** What none in its lane beats in money and effect, the best first. */
-  get bests(): readonly Scored[] {
-    return this.fronts.flat().sort((a, b) => b.spared - a.spared);
-  }
-
-  /** What cloth at a price must beat. */
+  /** What cloth at a price must beat, but for rounding. */
   private threshold(lane: number, cost: number, cautioned: boolean): number {
     if (cost === Infinity) return Infinity;
     let most = this.worthShowing * (cautioned ? this.leader : this.leaderUncautioned);
     for (const other of this.fronts[lane])
-      if (other.cost <= cost && (cautioned || !other.cautioned)) most = Math.max(most, other.spared + ROUNDING);
-    return Math.max(ROUNDING, most);
+      if (other.cost <= cost && (cautioned || !other.cautioned)) most = Math.max(most, other.spared);
+    return Math.max(ROUNDING, most - ROUNDING);
+  }
+
+  private isBeaten(lane: number, entry: Scored): boolean {
+    return entry.cost === Infinity || this.fronts[lane].some((other) => beats(other, entry));
   }
 
   private win(lane: number, entry: Scored): void {
-    const kept = this.fronts[lane].filter(
-      (other) => other.cost < entry.cost || other.spared > entry.spared || (entry.cautioned && !other.cautioned),
-    );
-    this.fronts[lane] = [...kept, entry];
+    this.fronts[lane] = [...this.fronts[lane].filter((other) => !beats(entry, other)), entry];
     const leads = entry.spared > this.leader || (!entry.cautioned && entry.spared > this.leaderUncautioned);
     this.leader = Math.max(this.leader, entry.spared);
     if (!entry.cautioned) this.leaderUncautioned = Math.max(this.leaderUncautioned, entry.spared);
-    this.least = Math.max(ROUNDING, this.worthShowing * this.leaderUncautioned);
+    this.least = Math.max(ROUNDING, this.worthShowing * this.leaderUncautioned - ROUNDING);
     for (const [f, family] of this.families.entries()) {
       if (family.cost === null) this.toBeat[f] = Math.max(this.toBeat[f], this.least);
       else if (leads || family.lane === lane)
@@ -252,11 +252,35 @@ export class Contest {
 
   private keepWithout(rule: SiteRule, scored: Scored): void {
     // Who may be seen plainly may be seen a little.
-    for (const fallen of rule === 'glimpsed' ? (['glimpsed', 'hidden'] as const) : [rule])
-      if (this.beatsWithout(fallen, scored.spared)) this.without.set(fallen, scored);
+    for (const fallen of rule === 'glimpsed' ? (['glimpsed', 'hidden'] as const) : [rule]) {
+      const best = this.bestWithout.get(fallen);
+      if (best === undefined || inOrder(scored, best) < 0) this.bestWithout.set(fallen, scored);
+    }
   }
 
   private toBeatWithout(rule: SiteRule): number {
-    return WORTH_A_PRICE * Math.max(this.leader, this.without.get(rule)?.spared ?? 0) + ROUNDING;
+    return Math.max(WORTH_A_PRICE * this.leader, this.bestWithout.get(rule)?.spared ?? 0, 2 * ROUNDING) - ROUNDING;
   }
+}
+
+/** Whether the one leaves no reason to hang the other, in the same lane. */
+function beats(one: Scored, other: Scored): boolean {
+  if (one.cost > other.cost || one.spared < other.spared || (one.cautioned && !other.cautioned)) return false;
+  const isEqual = one.cost === other.cost && one.spared === other.spared && one.cautioned === other.cautioned;
+  return !isEqual || inOrder(one, other) <= 0;
+}
+
+/** What spares most first; of equals the cheapest, the thinnest, the lowest, and then by its text. */
+export function inOrder(one: Scored, other: Scored): number {
+  return (
+    other.spared - one.spared ||
+    one.cost - other.cost ||
+    one.cloth.density - other.cloth.density ||
+    one.cloth.height - other.cloth.height ||
+    compareTexts(JSON.stringify(one.cloth), JSON.stringify(other.cloth))
+  );
+}
+
+function compareTexts(one: string, other: string): number {
+  return one < other ? -1 : Number(one > other);
 }

@@ -52,10 +52,7 @@ export class Lookout<Where> {
     const { contest, sort } = this;
     for (const { family, bound, where, place } of this.gathered.sort((a, b) => b.bound - a.bound)) {
       if (!contest.mayBeat(family, bound)) continue;
-      if (!mayMatter(contest, place, bound)) {
-        contest.forbidden++;
-        continue;
-      }
+      if (!mayMatter(contest, place, bound)) continue;
       if (sort.leavesLight?.(where, bound) === false) continue;
       const score = (enough: number) => sort.sparedAt(where, bound, enough);
       contest.enter(family, sort.kind, sort.clothAt(where), place, bound, score);

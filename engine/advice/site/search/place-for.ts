@@ -25,9 +25,7 @@ export function placeFor(
     mayMatter(contest, place, bound) &&
     (blocked === null || mask.isClear(blocked, i, j, a, b)) &&
     mask.cornersFit(i, j, a, b);
-  if (fits) return place;
-  contest.forbidden++;
-  return 'no';
+  return fits ? place : 'no';
 }
 
 /**
@@ -74,7 +72,5 @@ export function leavesLight(
   bound: number,
 ): boolean {
   const broken = light === null ? null : light.broken(i, j, a, b);
-  if (broken === null || contest.beatsWithout(broken, bound)) return true;
-  contest.forbidden++;
-  return false;
+  return broken === null || contest.beatsWithout(broken, bound);
 }

@@ -267,11 +267,12 @@ describe('the search', () => {
     expect(valueOf(siteOf({ ...plan, features: [] }, ROOF)).options).toEqual([]);
   });
 
-  test('stops where it is told to and says how far the best may be off', () => {
-    const stopped = valueOf(siteOf(lonePlant(33), { ...ROOF, maxScores: 1, turnStep: 5 }));
-    const whole = valueOf(siteOf(lonePlant(33), { ...ROOF, turnStep: 5 }));
-    expect(stopped.proven).toBe(false);
-    expect(stopped.bound).toBeGreaterThanOrEqual((mostOf(whole)?.spared ?? NaN) - 1e-3);
+  test('proves the best one, and says how far the best two together may be off', () => {
+    const [one, two] = [1, 2].map((count) => valueOf(siteOf(lonePlant(33), { ...ROOF, count })));
+    expect([one.proven, two.proven]).toEqual([true, false]);
+    expect(two.bound).toBeGreaterThanOrEqual((mostOf(two)?.spared ?? NaN) - 1e-3);
+    expect(two.bound).toBeGreaterThanOrEqual(one.bound);
+    expect(two.gap).toBeGreaterThanOrEqual(1 - (mostOf(two)?.spared ?? NaN) / two.bound - 1e-3);
   });
 });
 
