@@ -80,7 +80,7 @@ export function* answersInRounds<Candidate extends Weighed, Full extends Exact>(
 ): Generator<readonly Candidate[], Answer<Candidate, Full>[], readonly Full[]> {
   const known = new Map<Candidate, Full>();
   for (;;) {
-    // Whoever is not known yet is taken for what the search takes it for, so that all that may be asked is asked at once.
+    // What is not known yet is taken for what the search takes it for: all that may be asked is asked at once.
     const unknown = new Set<Candidate>();
     const answers = answersOf<Candidate, Exact>(candidates, (candidate) => {
       const full = known.get(candidate);

@@ -14,7 +14,7 @@ import { searchLattice } from './search/lattice-search.ts';
 const WORTH_SHOWING = { one: LEAST_OF_BEST, several: 0.1 } as const;
 
 /**
- * Holds the cloth of some turns of the lattice, or of all, against what it could spare: the best for every sum of money.
+ * Holds the cloth of some turns of the lattice, or of all, against what it could spare.
  * @param known of other turns: what cannot beat it is not looked at
  */
 export function searchYard(
