@@ -7,9 +7,9 @@ import { type LaidOut, layOut } from './lay-out.ts';
 import { type Progress, stretch } from './progress.ts';
 import { betweenSteps, type Near, nearBy } from './refine/between-steps.ts';
 import { resultOf, type Weighed, weighed } from './result.ts';
+import { searchYard, together } from './search-yard.ts';
 import type { Standings } from './search/contest.ts';
 import { spreadOut } from './search/lattice.ts';
-import { searchYard, together } from './search-yard.ts';
 import type { SiteRequest, SiteResult } from './types.ts';
 
 /** A piece of a search's work: one turn of the lattice, what lies near a candidate, or one worked out in full. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Outcome, SiteRequest } from '../../../engine/index.ts';
-import { siteOf } from '../../../engine/advice/site/site.ts';
 import { siteSeen } from '../../../engine/advice/site/sights.ts';
+import { siteOf } from '../../../engine/advice/site/site.ts';
+import type { Outcome, SiteRequest } from '../../../engine/index.ts';
 import { answers } from '../../../web/worker/answers/advice.ts';
 import type { Bridge, CallOptions } from '../../../web/worker/bridge.ts';
 import { searchOn } from '../../../web/worker/search-on.ts';
