@@ -48,11 +48,8 @@ async function workedOn(
       const all = reached.reduce((sum, each) => sum + each, 0) / tasks.length;
       options.onProgress?.({ done: from + (to - from) * all, what });
     };
-    const answer = (await bridge.call(
-      'siteTask',
-      { ...args, task, beside: done.filter(Boolean) },
-      { ...options, onProgress },
-    )) as Outcome<SiteDone>;
+    const asked = { ...args, task, beside: done.filter(Boolean) };
+    const answer = (await bridge.call('siteTask', asked, { ...options, onProgress })) as Outcome<SiteDone>;
     reached[k] = 1;
     if (answer.ok) done[k] = answer.value;
     else wrong = answer;

@@ -178,13 +178,7 @@ function worthsOf({ plan }: LaidOut): ReadonlyMap<string, number> {
   return new Map(plan.features.map((feature) => [feature.id, worthOf(feature)]));
 }
 
-function triedOf({
-  lattice,
-  sizes,
-  densities,
-  targets,
-  pairs,
-}: LaidOut): Omit<SiteTried, 'candidates' | 'between' | 'bedSampleError'> {
+function triedOf({ lattice, sizes, densities }: LaidOut): Omit<SiteTried, 'candidates' | 'between' | 'bedSampleError'> {
   return {
     kinds: lattice.kinds,
     sizes,
@@ -192,8 +186,5 @@ function triedOf({
     densities,
     turns: lattice.turns.length,
     step: lattice.step,
-    points: targets.points.length,
-    heatDays: targets.heats.length,
-    harmfulPairs: pairs.count,
   };
 }

@@ -213,10 +213,6 @@ export interface SiteTried {
   readonly candidates: number;
   /** Places tried between the steps. */
   readonly between: number;
-  /** Points at which plants were judged, heat days, and pairs of point and sample that harm. */
-  readonly points: number;
-  readonly heatDays: number;
-  readonly harmfulPairs: number;
   /**
    * How far the harm of beds, sampled for the search, is off that of all their cells: without cloth, and at most in the
    * options shown. [K·h/day]

@@ -163,11 +163,8 @@ export function siteSources(result: SiteResult, { living }: MoreForms, on: SiteP
   ].join('\n\n');
 }
 
-function searchedWords({ tried, bound, gap, proven }: SiteResult, units: Units): string {
+function searchedWords({ tried, bound }: SiteResult, units: Units): string {
   const count = (value: number) => value.toLocaleString('en');
-  const end = proven
-    ? 'none of them spares more than the first'
-    : `the best may be ${(100 * gap).toFixed(1)} % better at most`;
   const between =
     tried.between > 0
       ? `Between these steps ${count(tried.between)} more places were tried round the best: what is found ` +

@@ -230,17 +230,13 @@ function stepWords({ kind }: SiteOption, title: string): string {
   return kind === 'several' ? 'several things' : `a ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 }
 
-function Searched({ result: { tried, bound, gap, proven, notes } }: { readonly result: SiteResult }) {
+function Searched({ result: { tried, bound, notes } }: { readonly result: SiteResult }) {
   return (
     <details>
       <summary>How far it searched</summary>
       <p class="quiet">
-        {tried.candidates} places looked at.{' '}
-        {proven
-          ? 'None of them spares more than the best shown.'
-          : `The best can be at most ${formatShare(gap)} better.`}{' '}
-        No place in these steps spares more than {harmWords(bound)} a hot day; between them {tried.between} more were
-        tried round the best, and what is found there is not proven.
+        {tried.candidates} places looked at. No place in these steps spares more than {harmWords(bound)} a hot day;
+        between them {tried.between} more were tried round the best, and what is found there is not proven.
       </p>
       {notes.map((note) => (
         <p key={note} class="quiet">
