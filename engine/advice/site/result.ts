@@ -67,7 +67,6 @@ export function resultOf(
   const result = {
     options,
     bound: bound + uncounted,
-    gap: bound > 0 ? (bound - best) / bound : 0,
     proven: count === 1,
     tried: { ...triedOf(laidOut), candidates: standings.candidates, between, bedSampleError: Math.max(...errors) },
     harm,

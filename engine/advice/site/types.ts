@@ -226,8 +226,6 @@ export interface SiteResult {
   readonly options: readonly SiteOption[];
   /** No place on the lattice spares more of all that is planted; between its steps one may. [K·h/day] */
   readonly bound: number;
-  /** How far the best stays under the bound of the plants that count, as a share of it. */
-  readonly gap: number;
   /** Whether no place on the lattice spares more than the best: of several together nobody knows. */
   readonly proven: boolean;
   readonly tried: SiteTried;

@@ -28,10 +28,11 @@ const judges: Judges = {
 
 /** What the best would spare if a rule fell, after these were entered in turn: how each is seen, what it spares. */
 function without(...entered: readonly (readonly [id: string, spared: number])[]): Record<string, number | undefined> {
-  const contest = new Contest(1, judges, 0, Infinity);
+  const contest = new Contest(1, judges, 0);
   const family = contest.familyOf('roof', () => roof('unseen'));
   for (const [id, spared] of entered) contest.enter(family, 'roof', roof(id), 'unsure', spared, () => spared);
-  return { hidden: contest.without.get('hidden')?.spared, glimpsed: contest.without.get('glimpsed')?.spared };
+  const best = new Map(contest.standings().without);
+  return { hidden: best.get('hidden')?.spared, glimpsed: best.get('glimpsed')?.spared };
 }
 
 describe('what hiding costs is told by the best cloth that is seen', () => {
