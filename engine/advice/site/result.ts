@@ -1,4 +1,5 @@
 /** What a search tells, made of its answers. */
+
 import { leastLight } from '../../load/light/light-class.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
