@@ -216,6 +216,7 @@ export { yardDxf } from './output/drawing/yard-dxf.ts';
 export { planPicture } from './output/report/plan.ts';
 export { withOutlines } from './plan/file/outlines/put-in.ts';
 export type { OutlineKind } from './plan/file/outlines/types.ts';
+export { scaleFor } from './output/sheet/to-scale.ts';
 export { settingOutDrawing } from './output/sheet/setting-out-drawing.ts';
 export { SHEET_STYLE } from './output/sheet/html.ts';
 export { cutDrawing, measureMe, planDrawing, sideDrawing } from './output/sheet/drawing.ts';

@@ -90,7 +90,7 @@ test(
       expect(await page.getByRole('main').isVisible()).toBe(false);
       const pages = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
       expect(pages).toBeGreaterThanOrEqual(3);
-      expect(pages).toBeLessThanOrEqual(5);
+      expect(pages).toBeLessThanOrEqual(4);
       await page.emulateMedia({ media: null });
     }
     await block(page, 'Drawing').click();

@@ -38,6 +38,21 @@ test(
         })
         .waitFor();
     await page.getByRole('img', { name: /^The yard on a grid of 1 m/ }).waitFor();
+    // At 1 : 100 a square of 1 m is 10 mm, as the browser lays it on paper at 96 dots to the inch; house and neighbour
+    // reach out of the picture, their numbers do not.
+    await page.locator('.sheet-drawing').getByText('5 m, a square 1 m, 1 : 100').waitFor();
+    const apart = await page
+      .locator('.sheet-drawing .sheet-grid')
+      .evaluateAll(([a, b]) => ((b.getBoundingClientRect().x - a.getBoundingClientRect().x) / 96) * 25.4);
+    expect(apart).toBeCloseTo(10, 1);
+    const outside = await page.locator('.sheet-drawing').evaluate((drawing) => {
+      const paper = drawing.getBoundingClientRect();
+      const marks = [...drawing.querySelectorAll('.sheet-mark')].map((mark) => mark.getBoundingClientRect());
+      return marks.filter(({ left, right, top }) => left < paper.left || right > paper.right || top < paper.top).length;
+    });
+    expect(outside).toBe(0);
+    for (const format of ['A4', 'Letter'])
+      expect((await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length).toBeLessThan(5);
     await page
       .locator('.field-sheet')
       .getByText(/^Heat: work before 11 in the morning/)

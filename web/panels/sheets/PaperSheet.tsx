@@ -5,10 +5,11 @@ import { plan, units } from '../../state/yard.ts';
 import { stickOf } from '../parts/stick.ts';
 import { StickDial } from '../parts/StickDial.tsx';
 import { timesIn } from '../parts/times.ts';
-import { SheetDrawing } from './SheetDrawing.tsx';
+import { RULING, SheetDrawing, windowOn } from './SheetDrawing.tsx';
 
 /** The field sheet as it comes out of the printer, black only. */
 export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
+  const window = windowOn(plan.value);
   return (
     <div class="paper-only field-sheet">
       <h1>
@@ -24,7 +25,7 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
           <strong>{text}</strong>
         </p>
       ))}
-      <SheetDrawing plan={plan.value} blanks={sheet.blanks} />
+      <SheetDrawing plan={plan.value} blanks={sheet.blanks} window={window} units={units.value} />
       {sheet.pace && (
         <p>
           Steps: {sheet.pace.steps} of yours are {formatLength(sheet.pace.length, units.value)}.
@@ -43,14 +44,14 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
           ))}
         </div>
       </div>
-      <RuledPaper />
+      <RuledPaper scale={window.scale} />
     </div>
   );
 }
 
 function BlanksToFill({ blanks }: Pick<FieldSheet, 'blanks'>) {
   return (
-    <table class="new-page sheet-blanks">
+    <table class="sheet-blanks">
       <caption>What is guessed or missing</caption>
       <thead>
         <tr>
@@ -79,16 +80,25 @@ function BlanksToFill({ blanks }: Pick<FieldSheet, 'blanks'>) {
   );
 }
 
-function RuledPaper() {
+/** What A4 and Letter both leave for it. [mm] */
+const RULED = { width: 180, height: 220 } as const;
+
+/** As large as on the drawing, so that what is paced can be laid over it. */
+function RuledPaper({ scale }: { readonly scale: number }) {
+  const { square, squareWords } = RULING[units.value];
+  const side = (square * 1000) / scale;
+  const [columns, rows] = [Math.floor(RULED.width / side), Math.floor(RULED.height / side)];
   return (
     <div class="new-page">
-      <h2>Ruled paper, a square 1 m</h2>
-      <svg class="sheet-ruled" viewBox="0 0 18 22" aria-hidden="true">
-        {Array.from({ length: 19 }, (_, k) => (
-          <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1="0" y2="22" />
+      <h2>
+        Ruled paper, a square {squareWords}, 1 : {scale}
+      </h2>
+      <svg width={`${columns * side}mm`} viewBox={`0 0 ${columns} ${rows}`} aria-hidden="true">
+        {Array.from({ length: columns + 1 }, (_, k) => (
+          <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1="0" y2={rows} />
         ))}
-        {Array.from({ length: 23 }, (_, k) => (
-          <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1="0" x2="18" />
+        {Array.from({ length: rows + 1 }, (_, k) => (
+          <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1="0" x2={columns} />
         ))}
       </svg>
     </div>

@@ -1,55 +1,88 @@
-import type { Blank, Feature, Plan, PlanPoint } from '../../../engine/index.ts';
+import { METRES_PER_FOOT, scaleFor } from '../../../engine/index.ts';
+import type { Blank, Feature, Plan, PlanPoint, Units } from '../../../engine/index.ts';
 
-/** A step of the ruled paper. [m] */
-const GRID = 1;
+/** Squares of the ruled paper and the bar under the drawing, as people measure. [m] */
+export const RULING = {
+  metric: { square: 1, squareWords: '1 m', bar: 5, barWords: '5 m' },
+  imperial: { square: 3 * METRES_PER_FOOT, squareWords: '3 ft', bar: 15 * METRES_PER_FOOT, barWords: '15 ft' },
+} as const;
 /** Ground that is drawn round the yard's edge. [m] */
 const MARGIN = 1;
 
-/** The yard in black on ruled paper, 1 m a square, with the number of each blank beside its thing. */
-export function SheetDrawing({ plan, blanks }: { readonly plan: Plan; readonly blanks: readonly Blank[] }) {
-  const { boundary } = plan.site;
+/** What the drawing shows, and how many times smaller than it is. [m] */
+interface Window {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  readonly letter: number;
+  readonly scale: number;
+}
+
+export function windowOn({ site, features }: Plan): Window {
   const points = [
-    ...boundary,
-    ...plan.features.filter(({ kind }) => kind !== 'eye' && kind !== 'building').flatMap(pointsOf),
+    ...site.boundary,
+    ...features.filter(({ kind }) => kind !== 'eye' && kind !== 'building').flatMap(pointsOf),
   ];
   const left = Math.floor(Math.min(...points.map((point) => point[0]))) - MARGIN;
   const right = Math.ceil(Math.max(...points.map((point) => point[0]))) + MARGIN;
   const foot = Math.floor(Math.min(...points.map((point) => point[1]))) - MARGIN;
   const top = Math.ceil(Math.max(...points.map((point) => point[1]))) + MARGIN;
+  const [width, height] = [right - left, top - foot];
+  const letter = Math.max(width, height) / 38;
+  return { left, top, width, height, letter, scale: scaleFor(width, height + 2 * letter, 0) };
+}
+
+interface Props {
+  readonly plan: Plan;
+  readonly blanks: readonly Blank[];
+  readonly window: Window;
+  readonly units: Units;
+}
+
+/** The yard in black on ruled paper, true to scale, with the number of each blank beside its thing. */
+export function SheetDrawing({ plan, blanks, window, units }: Props) {
+  const { left, top, width, height, letter, scale } = window;
+  const { square, squareWords, bar, barWords } = RULING[units];
   const y = (value: number): number => top - value;
   const x = (value: number): number => value - left;
   const path = (list: readonly PlanPoint[]): string => list.map((point) => `${x(point[0])},${y(point[1])}`).join(' ');
-  const width = right - left;
-  const height = top - foot;
-  const letter = Math.max(width, height) / 38;
+  // What stands outside has its number at the edge.
+  const within = (value: number, most: number): number => Math.min(most - letter, Math.max(letter, value));
   return (
     <svg
       class="sheet-drawing"
+      width={`${(width * 1000) / scale}mm`}
       viewBox={`0 0 ${width} ${height + 2 * letter}`}
       role="img"
-      aria-label={`The yard on a grid of 1 m, with the numbers of ${blanks.filter(({ at }) => at).length} blanks`}
+      aria-label={`The yard on a grid of ${squareWords}, with the numbers of ${blanks.filter(({ at }) => at).length} blanks`}
     >
-      {Array.from({ length: Math.round(width / GRID) + 1 }, (_, k) => (
-        <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1={0} y2={height} />
+      {Array.from({ length: Math.floor(width / square) + 1 }, (_, k) => (
+        <line key={`x${k}`} class="sheet-grid" x1={k * square} x2={k * square} y1={0} y2={height} />
       ))}
-      {Array.from({ length: Math.round(height / GRID) + 1 }, (_, k) => (
-        <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1={0} x2={width} />
+      {Array.from({ length: Math.floor(height / square) + 1 }, (_, k) => (
+        <line key={`y${k}`} class="sheet-grid" y1={k * square} y2={k * square} x1={0} x2={width} />
       ))}
-      <polygon class="sheet-edge" points={path(boundary)} />
+      <polygon class="sheet-edge" points={path(plan.site.boundary)} />
       {plan.features.map((feature) => (
         <Outline key={feature.id} feature={feature} x={x} y={y} path={path} />
       ))}
       {spreadOut(blanks, letter * 2).map(({ blank, at }) => (
         <g key={blank.id}>
-          <circle class="sheet-mark" cx={x(at[0])} cy={y(at[1])} r={letter * 0.85} />
-          <text x={x(at[0])} y={y(at[1]) + letter * 0.36} font-size={letter} text-anchor="middle">
+          <circle class="sheet-mark" cx={within(x(at[0]), width)} cy={within(y(at[1]), height)} r={letter * 0.85} />
+          <text
+            x={within(x(at[0]), width)}
+            y={within(y(at[1]), height) + letter * 0.36}
+            font-size={letter}
+            text-anchor="middle"
+          >
             {blank.number}
           </text>
         </g>
       ))}
-      <line class="sheet-scale" x1={0} x2={5} y1={height + letter * 0.5} y2={height + letter * 0.5} />
-      <text x={5 + letter * 0.4} y={height + letter * 0.9} font-size={letter}>
-        5 m, a square 1 m
+      <line class="sheet-scale" x1={0} x2={bar} y1={height + letter * 0.5} y2={height + letter * 0.5} />
+      <text x={bar + letter * 0.4} y={height + letter * 0.9} font-size={letter}>
+        {barWords}, a square {squareWords}, 1 : {scale}
       </text>
     </svg>
   );
