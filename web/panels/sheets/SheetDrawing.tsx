@@ -47,6 +47,7 @@ export function SheetDrawing({ plan, blanks, window, units }: Props) {
   const y = (value: number): number => top - value;
   const x = (value: number): number => value - left;
   const path = (list: readonly PlanPoint[]): string => list.map((point) => `${x(point[0])},${y(point[1])}`).join(' ');
+  const numbered = blanks.filter(({ at }) => at).length;
   // What stands outside has its number at the edge.
   const within = (value: number, most: number): number => Math.min(most - letter, Math.max(letter, value));
   return (
@@ -55,7 +56,7 @@ export function SheetDrawing({ plan, blanks, window, units }: Props) {
       width={`${(width * 1000) / scale}mm`}
       viewBox={`0 0 ${width} ${height + 2 * letter}`}
       role="img"
-      aria-label={`The yard on a grid of ${squareWords}, with the numbers of ${blanks.filter(({ at }) => at).length} blanks`}
+      aria-label={`The yard on a grid of ${squareWords}, with the numbers of ${numbered} blanks`}
     >
       {Array.from({ length: Math.floor(width / square) + 1 }, (_, k) => (
         <line key={`x${k}`} class="sheet-grid" x1={k * square} x2={k * square} y1={0} y2={height} />
