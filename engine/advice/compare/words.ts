@@ -152,7 +152,7 @@ function priceWords({ total, currency }: ChoiceCost): string {
   return total === null ? 'a price that is not known' : `about ${total.toFixed(0)} ${currency}`;
 }
 
-function rankSentences({ asGoodAs, beatenBy, name }: ComparedChoice): string[] {
+function rankSentences({ asGoodAs, beatenBy }: ComparedChoice): string[] {
   const alike = asGoodAs.length === 0 ? [] : [`As good as ${asGoodAs.join(', ')}: the difference is within its doubt.`];
-  return beatenBy === null ? alike : [...alike, `${beatenBy} does as well or better in everything than ${name}.`];
+  return beatenBy === null ? alike : [...alike, `In all, ${beatenBy} does as well or better for no more money.`];
 }

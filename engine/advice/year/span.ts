@@ -8,8 +8,8 @@ import type { CivilDate, Plan } from '../../plan/types.ts';
 import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../sun/days/calendar.ts';
 import { type Result, seasonDates, type SeasonMonth } from '../../sun/days/season.ts';
 
-/** Months looked at beyond either end of the season. */
-const BEYOND = 3;
+/** Months looked at beyond the ends of the season, the hottest next to it first: hot air may come before a monsoon. */
+const BEYOND = 6;
 
 /**
  * The plan with a season of whole months, widened on both sides as far as the climate's months go, at most to eleven
@@ -18,11 +18,15 @@ const BEYOND = 3;
 export function withWidenedSeason(plan: Plan): Result<Plan> {
   const dates = seasonDates(plan);
   if (!dates.ok) return dates;
-  const has = (month: number) => plan.climate.months.some((row) => row.month === month);
+  const highOf = ({ month }: SeasonMonth) => plan.climate.months.find((row) => row.month === month)?.high ?? -Infinity;
   let first = monthOf(dates.value[0]);
   let last = monthOf(dates.value[dates.value.length - 1]);
-  for (let k = 0; k < BEYOND && has(before(first).month) && spanned(first, last) < 11; k++) first = before(first);
-  for (let k = 0; k < BEYOND && has(after(last).month) && spanned(first, last) < 11; k++) last = after(last);
+  for (let k = 0; k < BEYOND && spanned(first, last) < 11; k++) {
+    const [earlier, later] = [before(first), after(last)];
+    if (Math.max(highOf(earlier), highOf(later)) === -Infinity) break;
+    if (highOf(later) > highOf(earlier)) last = later;
+    else first = earlier;
+  }
   const to = daysAfter(firstOf(after(last)), -1);
   const season = known.of([plan.season, plan.climate], '', () => ({
     ...plan.season,

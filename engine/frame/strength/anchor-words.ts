@@ -5,7 +5,7 @@ import type { Units } from '../../plan/units/units.ts';
 import { formatDug, formatForce, formatVolume } from '../layout/lengths.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { idsNamed } from '../layout/post-names.ts';
-import { groundPlace } from './grounds.ts';
+import { groundPlace, isFloor } from './grounds.ts';
 import type { AnchorKind, AnchorPlan, GroundKind, Hole, PostLoad } from './types.ts';
 import { BALLAST_FACTOR, upliftCoefficient } from './wind.ts';
 
@@ -157,6 +157,8 @@ export function ballastWords(
   units: Units,
 ): string[] {
   const metric = units === 'metric';
+  const feet = stays ? 2 : 1;
+  const all = posts.reduce((sum, { hold, count }) => sum + hold * count * feet, 0);
   const alike = [...new Set(posts.map(({ hold }) => hold))].map((hold) => {
     const same = posts.filter((post) => post.hold === hold);
     const water = metric ? `${hold} litres of water` : `${Math.ceil(hold / 3.785)} gallons of water`;
@@ -170,6 +172,9 @@ export function ballastWords(
   return [
     `${alike.join('. ')}.${stays ? ' As much on each foot of a stay.' : ''} Weights stand on the foot plate, or are ` +
       `strapped to the post above a clamp, so that the strap cannot slide down the tube. Check the water once a week.`,
+    ...(isFloor(ground)
+      ? [`In all ${formatMass(all, units)} stand on the floor: a roof or balcony may not bear it.`]
+      : []),
     ...(ground === 'wheels'
       ? ['A frame on wheels rolls before it lifts: lock the wheels and take the cloth off whenever nobody is at home.']
       : []),

@@ -111,9 +111,10 @@ function surface({ row, leaf, units, amongWalls }: Findings): string {
   const limit = formatHeatLimit(leaf.limit, units).split(' ')[0];
   const pm = `(${formatPlusMinus(leaf.spread.thirsty, units)})`;
   if (row.limitOf === 'fruit') {
-    const less = isSmallFruit(row) ? ', small as it is rather less,' : '';
-    const walls = amongWalls ? ', what walls throw on it not counted,' : '';
-    const skin = `the bare fruit’s skin about ${degrees(leaf.thirsty)} ${pm}${less}${walls}`;
+    const less = isSmallFruit(row) ? ', small as it is rather less' : '';
+    const walls = amongWalls ? ', what walls throw on it not counted' : '';
+    const pause = `${less}${walls}` === '' ? '' : ',';
+    const skin = `the bare fruit’s skin about ${degrees(leaf.thirsty)} ${pm}${less}${walls}${pause}`;
     return `${skin} on the heatwave day, limit ${limit}`;
   }
   return (

@@ -220,6 +220,11 @@ describe('the sheet', () => {
 
   test('on paving it counts cans of water and digs nothing', () => {
     const { anchors, steps, cost } = built({ ...roof, frame: { soil: 'paving', anchor: 'footing' } });
+    // Whoever says what a floor bears asks for the whole of it.
+    const all = anchors.posts.reduce((sum, { hold, count }) => sum + hold * count, 0);
+    expect(anchors.sentences.join(' ')).toContain(
+      `In all ${all} kg stand on the floor: a roof or balcony may not bear`,
+    );
     expect(anchors.concrete).toBeNull();
     expect(anchors.sentences.join(' ')).toContain(`${anchors.perPost} litres of water are needed`);
     expect(cost.items.find((item) => item.id === 'water-cans')?.count).toBe(

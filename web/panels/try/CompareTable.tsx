@@ -116,7 +116,7 @@ function moreWords(
     ...(dark.length > 0 ? [`Too dark for ${dark.map(({ name }) => name).join(', ')}.`] : []),
     ...seenWords(seenFrom),
     ...(asGoodAs.length > 0 ? [`As good as ${asGoodAs.map(short).join(', ')}.`] : []),
-    ...(beatenBy === null ? [] : [`${short(beatenBy)} is no worse in anything.`]),
+    ...(beatenBy === null ? [] : [`In all, ${short(beatenBy)} is as good for no more money.`]),
   ];
 }
 

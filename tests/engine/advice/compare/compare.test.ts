@@ -131,7 +131,7 @@ describe('today against options', () => {
 
   test('what costs as much and spares nothing is beaten, and says by which', () => {
     expect(nothing.beatenBy).not.toBeNull();
-    expect(nothing.sentences.at(-1)).toContain(`${nothing.beatenBy} does as well or better in everything`);
+    expect(nothing.sentences.at(-1)).toContain(`In all, ${nothing.beatenBy} does as well or better for no more money`);
     expect(roof.beatenBy).toBeNull();
   });
 

@@ -109,9 +109,11 @@ describe('ten yards afar', () => {
 
   // What is reckoned without something says so where it is told; on bare ground nothing is said of walls.
   test('peppers in a white court: their fruit is told without what the walls throw on it, and it says so', () => {
-    const said = (...features: Feature[]): string =>
-      valueOf(plantLoadsOf(yard([...features, plant('pepper', { height: 0.8 })]), { period: { kind: 'heatwave' } }))[0]
+    const saidOf = (kind: string, ...features: Feature[]): string =>
+      valueOf(plantLoadsOf(yard([...features, plant(kind, { height: 0.8 })]), { period: { kind: 'heatwave' } }))[0]
         .sentence;
+    const said = (...features: Feature[]): string => saidOf('pepper', ...features);
+    expect(saidOf('chile', WHITE)).toMatch(/, small as it is rather less, what walls throw on it not counted, on the/);
     expect(said(WHITE)).toMatch(/bare fruit’s skin about .*, what walls throw on it not counted, on the heatwave day/);
     expect(said()).not.toMatch(/walls/);
   });

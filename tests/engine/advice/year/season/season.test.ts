@@ -308,6 +308,11 @@ describe('the year of both demos', () => {
 });
 
 describe('the months looked at', () => {
+  const withHighs = (plan: Plan, highs: readonly number[]): Plan => ({
+    ...plan,
+    climate: { ...plan.climate, months: highs.map((high, k) => ({ month: k + 1, high, low: 10 })) },
+  });
+
   test('the courtyard’s season is widened to May and October, for which there are figures', () => {
     const wide = withWidenedSeason(demoPlan('courtyard'));
     expect(wide.ok && wide.value.season).toMatchObject({ year: 2026, from: '05-01', to: '10-31' });
@@ -315,9 +320,18 @@ describe('the months looked at', () => {
 
   test('a climate of twelve months widens a southern season by three on either side and keeps its years right', () => {
     const lane = demoPlan('lane');
-    const months = Array.from({ length: 12 }, (_, k) => ({ month: k + 1, high: 20 + k, low: 10 }));
-    const wide = withWidenedSeason({ ...lane, climate: { ...lane.climate, months } });
+    // A summer of the south, hottest at the turn of January.
+    const highs = Array.from({ length: 12 }, (_, k) => 25 + 8 * Math.cos(((k - 0.6) * Math.PI) / 6));
+    const wide = withWidenedSeason(withHighs(lane, highs));
     expect(wide.ok && wide.value.season).toMatchObject({ year: 2026, from: '09-01', to: '06-30' });
+  });
+
+  test('where it is hot again after the monsoon the months up to there are looked at, not the winter before', () => {
+    // Means of Ahmedabad, from memory.
+    const highs = [28, 31, 36, 40, 41.5, 38.5, 33.5, 32, 34, 36, 33, 29.5];
+    const plan = withHighs(demoPlan('courtyard'), highs);
+    const wide = withWidenedSeason({ ...plan, season: { ...plan.season, from: '03-15', to: '06-30' } });
+    expect(wide.ok && wide.value.season).toMatchObject({ from: '02-01', to: '11-30' });
   });
 
   test('a date belongs to the summer it falls in: 18 January 2026 to the one begun in December 2025', () => {
