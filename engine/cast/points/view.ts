@@ -70,7 +70,8 @@ export function viewOfOutline(outline: Float64Array, x: number, y: number, foot:
   }
   const far = Math.sqrt(farSquared);
   if (winding !== 0) return { ...ALL_ROUND, far, foot, top };
-  return windowOf(outline, x, y, middleX, middleY, Math.sqrt(nearSquared), far, foot, top);
+  const { round, rightX, rightY, leftX, leftY } = windowOf(outline, x, y, middleX, middleY);
+  return { near: Math.sqrt(nearSquared), far, foot, top, round, rightX, rightY, leftX, leftY };
 }
 
 /** The narrowest window of bearings around an outline, given a vector to somewhere amid it. */
@@ -80,11 +81,7 @@ function windowOf(
   y: number,
   middleX: number,
   middleY: number,
-  near: number,
-  far: number,
-  foot: number,
-  top: number,
-): View {
+): Omit<View, 'near' | 'far' | 'foot' | 'top'> {
   let rightmost = Infinity;
   let leftmost = -Infinity;
   let rightX = 0;
@@ -109,7 +106,7 @@ function windowOf(
   // Half a turn or more: two vectors no longer tell inside from outside.
   const aside = rightX * leftY - rightY * leftX;
   const round = aside < 0 || (aside === 0 && rightX * leftX + rightY * leftY <= 0);
-  return { near, far, foot, top, round, rightX, rightY, leftX, leftY };
+  return { round, rightX, rightY, leftX, leftY };
 }
 
 /** Grows with the angle to the left that a vector makes, given what of it goes ahead and what aside: −2 to 2. */
