@@ -4,9 +4,9 @@ import { doubtInputs } from '../../engine/advice/doubt/inputs.ts';
 import { createRayYard } from '../../engine/advice/doubt/rays.ts';
 import { placeOf } from '../../engine/advice/place/place.ts';
 import { plantLoadsOf } from '../../engine/load/load-of.ts';
-import type { Outcome } from '../../engine/load/types.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import type { Feature, How, Plan } from '../../engine/plan/types.ts';
+import { valueOf } from '../parts/outcome.ts';
 import type { BenchCase } from './harness.ts';
 import { YARD } from './yard.ts';
 
@@ -113,11 +113,6 @@ function oneRaised(plan: Plan): Plan {
 
 function harmOfAll(plan: Plan): number {
   return sum(valueOf(createRayYard(plan)).base.map(({ harm }) => harm));
-}
-
-function valueOf<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new Error(outcome.problems.map(({ message }) => message).join(' '));
-  return outcome.value;
 }
 
 function sum(values: readonly number[]): number {

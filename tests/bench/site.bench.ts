@@ -15,11 +15,11 @@ import { siteOf } from '../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../engine/advice/site/types.ts';
 import { gridOf } from '../../engine/load/light/grid-of.ts';
 import { plantLoadsOf } from '../../engine/load/load-of.ts';
-import type { Outcome } from '../../engine/load/types.ts';
 import { harmOf } from '../../engine/load/verdict/harm-of.ts';
 import { yardOf } from '../../engine/load/yard.ts';
 import { demoPlan, type DemoName } from '../../engine/plan/demos/index.ts';
 import type { Canopy, Plan } from '../../engine/plan/types.ts';
+import { valueOf } from '../parts/outcome.ts';
 import type { BenchCase, Variant } from './harness.ts';
 
 const ONE: SiteRequest = { kinds: ['roof'], sizes: [{ length: 3, width: 3 }], heights: [2.2] };
@@ -229,9 +229,4 @@ function laidOutTrial(plan: Plan): Trial {
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | null = null;
   return () => (made ??= { value: make() }).value;
-}
-
-function valueOf<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new Error(outcome.problems[0].message);
-  return outcome.value;
 }

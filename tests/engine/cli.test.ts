@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { main } from '../../engine/cli.ts';
 import { parsePlan } from '../../engine/plan/file/parse.ts';
 import { weatherFile } from '../../engine/sun/weather/weather-file.ts';
-import { valueOf } from './load/yard-plan.ts';
+import { valueOf } from '../parts/outcome.ts';
 import { epwBytes, epwLines } from './sun/epw-file.ts';
 
 interface Ran {

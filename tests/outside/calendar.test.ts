@@ -9,6 +9,7 @@ import { demoPlan } from '../../engine/plan/demos/index.ts';
 import { moveFeature } from '../../engine/plan/edit/edit-feature.ts';
 import type { Plan } from '../../engine/plan/types.ts';
 import { withOptions } from '../../engine/plan/yards/options.ts';
+import { mustBeOk } from '../parts/outcome.ts';
 
 const STAMP = '20260101T000000Z';
 
@@ -20,7 +21,7 @@ function eventsIn(text: string): ICAL.Event[] {
 
 function uidsOf(plan: Plan): string[] {
   const season = seasonOf(plan);
-  if (!season.ok) throw new Error(season.problems[0].message);
+  mustBeOk(season);
   return eventsIn(seasonCalendar(plan, season.value)).map(({ uid }) => uid);
 }
 
@@ -29,7 +30,7 @@ function laneWithScreen() {
   if (!tried.ok) throw new Error('option B');
   const plan = { ...tried.plan, clay: true };
   const season = seasonOf(plan);
-  if (!season.ok) throw new Error(season.problems[0].message);
+  mustBeOk(season);
   return { plan, season: season.value };
 }
 

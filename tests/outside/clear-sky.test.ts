@@ -3,6 +3,7 @@ import { samplesOf } from '../../engine/sun/samples.ts';
 import { clearSky } from '../../engine/sun/sky/clear-sky.ts';
 import { ineichenPerez } from '../../engine/sun/sky/ineichen-perez.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
+import { mustBeOk } from '../parts/outcome.ts';
 import { TOLERANCES } from './tolerances.ts';
 
 const RAD = Math.PI / 180;
@@ -70,7 +71,7 @@ describe('clear day totals at Phoenix on 10 June', () => {
       climate: { turbidity },
     });
     const result = samplesOf(plan, { kind: 'day', date: '06-10' });
-    if (!result.ok) throw new Error(result.problems[0].message);
+    mustBeOk(result);
     const { samples } = result;
     let beamDay = 0;
     let globalDay = 0;

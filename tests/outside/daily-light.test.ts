@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { MOL_PER_MJ } from '../../engine/load/light/weights.ts';
 import { samplesOf } from '../../engine/sun/samples.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
+import { mustBeOk } from '../parts/outcome.ts';
 import { TOLERANCES } from './tolerances.ts';
 
 const MJ_PER_WATT_HOUR = 0.0036;
@@ -38,7 +39,7 @@ describe('open daily light of a desert summer', () => {
         climate: { turbidity: 3.5, months: [{ month, high: 40, low: 24, sunshine: 0.9 }] },
       });
       const result = samplesOf(plan, { kind: 'season' });
-      if (!result.ok) throw new Error(result.problems[0].message);
+      mustBeOk(result);
       const { count, days, hours, global, sunshine } = result.samples;
       let wattHours = 0;
       // Under an overcast sky a third of the clear sky's: Ångström–Prescott with FAO 56's 0.25 and 0.50.

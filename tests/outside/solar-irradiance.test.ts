@@ -5,6 +5,7 @@ import { samplesOf } from '../../engine/sun/samples.ts';
 import { pressureRatio, relativeAirMass } from '../../engine/sun/sky/air-mass.ts';
 import { SOLAR_CONSTANT } from '../../engine/sun/sun-constants.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
+import { mustBeOk } from '../parts/outcome.ts';
 import { TOLERANCES } from './tolerances.ts';
 
 const relative = (ours: number, published: number): number => Math.abs(ours / published - 1);
@@ -140,7 +141,7 @@ describe('a day above the air and its daylight: FAO 56', () => {
     const date = `${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
     const plan = planAt({ site: { latitude, longitude: 0, timeZone: 'UTC' }, season: { from: date, to: date } });
     const result = samplesOf(plan, { kind: 'day', date });
-    if (!result.ok) throw new Error(result.problems[0].message);
+    mustBeOk(result);
     const { count, hours, when, altitude } = result.samples;
     let total = 0;
     let daylight = 0;

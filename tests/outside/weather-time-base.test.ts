@@ -5,6 +5,7 @@ import { samplesOf } from '../../engine/sun/samples.ts';
 import { parseEpw } from '../../engine/sun/weather/epw.ts';
 import { epwBytes, epwLines } from '../engine/sun/epw-file.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
+import { mustBeOk } from '../parts/outcome.ts';
 import { TOLERANCES } from './tolerances.ts';
 
 // EPW Data Dictionary (EnergyPlus Auxiliary Programs, Weather Converter): radiation is the sum over the hour that ends
@@ -34,13 +35,13 @@ describe('the time base of a weather file', () => {
     };
     const location = `LOCATION,Somewhere,-,USA,made for a test,999999,${LATITUDE},${LONGITUDE},${UTC_OFFSET},809`;
     const file = parseEpw(epwBytes(epwLines({ location, row })));
-    if (!file.ok) throw new Error(file.problems[0].message);
+    mustBeOk(file);
     const plan = planAt({
       site: { latitude: LATITUDE, longitude: LONGITUDE, timeZone: 'America/Phoenix' },
       season: { from: '06-01', to: '08-31' },
     });
     const result = samplesOf(plan, { kind: 'season' }, file.weather);
-    if (!result.ok) throw new Error(result.problems[0].message);
+    mustBeOk(result);
     const { samples } = result;
 
     // Whole hours of daylight: the file's value beside the mean over the hour of our own sun above the air.

@@ -5,7 +5,8 @@ import { gridOf } from '../../../engine/load/light/grid-of.ts';
 import { loadOf } from '../../../engine/load/load-of.ts';
 import { harmOf } from '../../../engine/load/verdict/harm-of.ts';
 import type { Canopy, Feature, Plan } from '../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../load/yard-plan.ts';
+import { valueOf } from '../../parts/outcome.ts';
+import { yardPlan } from '../load/yard-plan.ts';
 import { LEMON, TOMATO } from './planted.ts';
 
 const ROOF: Canopy = {

@@ -3,6 +3,7 @@ import { frameDrawing } from '../../../engine/frame/layout/drawing.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
 import type { Canopy, Cloth, PlanPoint, Screen } from '../../../engine/plan/types.ts';
 import { shownName } from '../../../engine/plan/words/shown-name.ts';
+import { mustBeOk } from '../../parts/outcome.ts';
 import { roof, screen, yardWith } from './yard.ts';
 
 function messageOf(thing: Cloth): string | null {
@@ -60,7 +61,7 @@ test('a frame of more posts than hands set is refused with their number, before 
 test('a screen of forty bends, each stretch of another length, has a sheet', () => {
   const path = Array.from({ length: 40 }, (_, k): PlanPoint => [2 + 0.35 * k + 0.004 * k * k, 4 + 0.2 * (k % 2)]);
   const result = sheetOf(yardWith([{ ...screen, path }]), screen.id);
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   expect(result.sheet.cuts.flatMap(({ pieces }) => pieces)).toHaveLength(39 * 2 + 40);
 });
 
@@ -69,7 +70,7 @@ test('names of tubes and of money are told as short and as closed as every name'
   const plan = yardWith([{ ...roof, frame: { tube: 'own' } }]);
   const own = { id: 'own', name: long, outside: 0.0424, wall: 0.0026, length: 6, price: 80 };
   const result = sheetOf({ ...plan, stock: { ...plan.stock, tubes: [own], currency: long } }, roof.id);
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   const told = JSON.stringify(result.sheet);
   expect(told).toContain(shownName(long));
   expect(told).not.toContain('x'.repeat(61));

@@ -11,6 +11,7 @@ import { canopyCorners } from '../../../engine/plan/geometry/cloth-shapes.ts';
 import { distance } from '../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Cloth } from '../../../engine/plan/types.ts';
 import { withOptions } from '../../../engine/plan/yards/options.ts';
+import { mustBeOk } from '../../parts/outcome.ts';
 import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
 
 const SEED = 5150;
@@ -799,9 +800,9 @@ describe('the sheet', () => {
 
   test('a brace of whole millimetres saves the demo’s roof a tube: one rail and three braces are a tube of 6 m', () => {
     const demo = withOptions(demoPlan('courtyard'), ['A']);
-    if (!demo.ok) throw new Error(demo.problems[0].message);
+    mustBeOk(demo);
     const result = sheetOf(demo.plan, 'lemon-roof');
-    if (!result.ok) throw new Error(result.problems[0].message);
+    mustBeOk(result);
     // By hand: 2600 + 3 × 1130 + 3 cuts of 2 mm = 5996 mm, twice; 6 more rails and posts of 2600; 2 braces more.
     expect(result.sheet.cutting.amount).toBe(2 * 24 + 6 * 12 + 12);
     expect(result.sheet.cutting.proven).toBe(true);

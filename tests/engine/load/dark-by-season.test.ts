@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { loadOf, plantLoadsOf } from '../../../engine/load/load-of.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import type { Period } from '../../../engine/sun/samples.ts';
-import { valueOf } from './yard-plan.ts';
+import { valueOf } from '../../parts/outcome.ts';
 
 test.each(['courtyard', 'lane'] as const)('whatever period is shown, each verdict in the %s is the same', (name) => {
   const plan = demoPlan(name);

@@ -4,7 +4,7 @@ import { harmOf } from '../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import type { Plan } from '../../../engine/plan/types.ts';
 import { withOptions } from '../../../engine/plan/yards/options.ts';
-import { valueOf } from './yard-plan.ts';
+import { mustBeOk, valueOf } from '../../parts/outcome.ts';
 
 /** Every number in it, by its place, beside all that is no number. */
 function partsOf(value: unknown): { numbers: number[]; rest: string } {
@@ -36,6 +36,6 @@ test('a yard looked at after another one like it is told as if it had come alone
 });
 
 function valueOfPlan(changed: ReturnType<typeof withOptions>): Plan {
-  if (!changed.ok) throw new Error(changed.problems[0].message);
+  mustBeOk(changed);
   return changed.plan;
 }

@@ -4,7 +4,8 @@ import { spotOf } from '../../../engine/load/light/spot-of.ts';
 import { loadOf } from '../../../engine/load/load-of.ts';
 import { QUANTITIES, type Quantity } from '../../../engine/load/types.ts';
 import type { Feature } from '../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from './yard-plan.ts';
+import { valueOf } from '../../parts/outcome.ts';
+import { yardPlan } from './yard-plan.ts';
 
 const FEATURES: readonly Feature[] = [
   {

@@ -3,7 +3,8 @@ import { cellCenter } from '../../../engine/load/light/grid-of.ts';
 import { spotOf } from '../../../engine/load/light/spot-of.ts';
 import { loadOf } from '../../../engine/load/load-of.ts';
 import type { Feature } from '../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from './yard-plan.ts';
+import { valueOf } from '../../parts/outcome.ts';
+import { yardPlan } from './yard-plan.ts';
 
 /** Hundreds of edges begin in one row of the grid: trellises on each other, and a wood. */
 const MANY: readonly Feature[] = [

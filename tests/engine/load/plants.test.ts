@@ -7,7 +7,8 @@ import { plantPoints, potPoints } from '../../../engine/load/verdict/plant-point
 import type { Bed, Canopy, Feature, Plan, Plant, Tree } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
 import { samplesOf } from '../../../engine/sun/samples.ts';
-import { valueOf, yardPlan } from './yard-plan.ts';
+import { valueOf } from '../../parts/outcome.ts';
+import { yardPlan } from './yard-plan.ts';
 
 const LEMON: Plant = {
   id: 'lemon',

@@ -32,13 +32,3 @@ export function yardPlan(
     ...change,
   };
 }
-
-/** A value that must be there. */
-export function valueOf<T>(
-  outcome:
-    | { readonly ok: true; readonly value: T }
-    | { readonly ok: false; readonly problems: readonly { readonly message: string }[] },
-): T {
-  if (!outcome.ok) throw new Error(outcome.problems.map(({ message }) => message).join(' '));
-  return outcome.value;
-}

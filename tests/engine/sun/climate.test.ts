@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { monthClimate } from '../../../engine/sun/climate.ts';
 import { parseEpw } from '../../../engine/sun/weather/epw.ts';
+import { mustBeOk } from '../../parts/outcome.ts';
 import { epwBytes, epwLines } from './epw-file.ts';
 import { planAt } from './plan-at.ts';
 
@@ -69,7 +70,7 @@ describe('a month of the climate', () => {
         }),
       ),
     );
-    if (!file.ok) throw new Error(file.problems[0].message);
+    mustBeOk(file);
     const plan = planAt({ climate: { offset: 2, months: [{ month: 7, high: 36, low: 19, humidity: 25, wind: 1.2 }] } });
     const month = monthClimate(plan, 7, file.weather);
     expect(month?.high).toBeCloseTo(43, 10);

@@ -5,11 +5,12 @@ import { sunPosition } from '../../../engine/sun/position.ts';
 import { heatDays, samplesOf, type Period, type SampleTable } from '../../../engine/sun/samples.ts';
 import { airSunrise, airTemperature } from '../../../engine/sun/sky/air.ts';
 import { clearSky } from '../../../engine/sun/sky/clear-sky.ts';
+import { mustBeOk } from '../../parts/outcome.ts';
 import { months, planAt } from './plan-at.ts';
 
 function sample(plan: Plan, period: Period): SampleTable {
   const result = samplesOf(plan, period);
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   return result.samples;
 }
 const sum = (values: Float64Array): number => values.reduce((total, value) => total + value, 0);

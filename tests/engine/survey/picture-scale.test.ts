@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { pictureScale } from '../../../engine/survey/picture-scale.ts';
-import { reasonOf, valueOf } from './places-for-tests.ts';
+import { valueOf } from '../../parts/outcome.ts';
+import { reasonOf } from './places-for-tests.ts';
 
 const across = { fromPx: [100, 40], toPx: [792, 40], length: 12.4 } as const;
 

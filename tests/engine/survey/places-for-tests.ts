@@ -6,11 +6,6 @@ export const DESERT: Place = { latitude: 33.4, longitude: -112, timeZone: 'Ameri
 export const COURTYARD: Place = { latitude: 37.88, longitude: -4.78, timeZone: 'Europe/Madrid', elevation: 120 };
 export const LANE: Place = { latitude: -34.45, longitude: 140.57, timeZone: 'Australia/Adelaide', elevation: 40 };
 
-export function valueOf<T>(finding: Finding<T>): T {
-  if (!finding.ok) throw new Error(`refused: ${finding.reason}`);
-  return finding.value;
-}
-
 export function reasonOf(finding: Finding<unknown>): string {
   if (finding.ok) throw new Error(`not refused: ${JSON.stringify(finding.value)}`);
   return finding.reason;

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { skylineFrom } from '../../../engine/survey/skyline.ts';
-import { reasonOf, valueOf } from './places-for-tests.ts';
+import { valueOf } from '../../parts/outcome.ts';
+import { reasonOf } from './places-for-tests.ts';
 
 const look = (bearing: number, altitude: number) => ({ bearing, altitude });
 

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { distance } from '../../../engine/plan/geometry/shapes.ts';
 import { placeFromTapes } from '../../../engine/survey/tape.ts';
-import { reasonOf, valueOf } from './places-for-tests.ts';
+import { valueOf } from '../../parts/outcome.ts';
+import { reasonOf } from './places-for-tests.ts';
 
 const coordinate = fc.double({ min: -30, max: 30, noNaN: true });
 

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { signedArea } from '../../../engine/plan/geometry/shapes.ts';
 import { closeWalk, type Leg, parseWalk } from '../../../engine/survey/walk.ts';
-import { reasonOf, valueOf } from './places-for-tests.ts';
+import { valueOf } from '../../parts/outcome.ts';
+import { reasonOf } from './places-for-tests.ts';
 
 const quarter = (length: number): Leg => ({ length, turn: 90 });
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { dayTable, demoPlan, shadowTable } from '../../../engine/index.ts';
 import { stickMarks } from '../../../web/charts/shadow-clock.ts';
+import { mustBeOk } from '../../parts/outcome.ts';
 
 for (const [name, date] of [
   ['courtyard', '2026-05-02'],
@@ -9,7 +10,7 @@ for (const [name, date] of [
   test(`in the ${name} the stick's shadows are those of the field sheet, half hour by half hour`, () => {
     const plan = demoPlan(name);
     const table = dayTable(plan, date.slice(5));
-    if (!table.ok) throw new Error(table.problems[0].message);
+    mustBeOk(table);
     const { latitude, longitude, timeZone } = plan.site;
     const sheet = shadowTable({ latitude, longitude, timeZone }, date, 0);
     const marks = stickMarks(table.value);

@@ -24,6 +24,7 @@ import { answers as adviceAnswers } from '../../../web/worker/answers/advice.ts'
 import { answers as surveyAnswers } from '../../../web/worker/answers/survey.ts';
 import { jsonOf, runLine } from '../../command-line.ts';
 import { oneIn } from '../../long.ts';
+import { mustBeOk } from '../../parts/outcome.ts';
 
 const TASK = { progress: () => undefined };
 const YARDS = [
@@ -33,7 +34,7 @@ const YARDS = [
 
 async function valueOf<T>(answer: Outcome<T> | Promise<Outcome<T>>): Promise<T> {
   const found = await answer;
-  if (!found.ok) throw new Error(found.problems[0]?.message);
+  mustBeOk(found);
   return found.value;
 }
 

@@ -7,7 +7,7 @@ import { answers } from '../../../web/worker/answers/advice.ts';
 import type { Bridge, CallOptions } from '../../../web/worker/bridge.ts';
 import { searchOn } from '../../../web/worker/search-on.ts';
 import { smallPlan } from '../../engine/advice/site/small-plans.ts';
-import { valueOf } from '../../engine/load/yard-plan.ts';
+import { valueOf } from '../../parts/outcome.ts';
 
 const REQUEST: SiteRequest = {
   kinds: ['roof', 'screen'],

@@ -12,7 +12,8 @@ import { plantPoints } from '../../../../engine/load/verdict/plant-points.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 import { POT, TOWER } from '../planted.ts';
 
 const LEMON: Plant = { ...POT, worth: 2 };

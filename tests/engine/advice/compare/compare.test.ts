@@ -18,7 +18,8 @@ import { setSite } from '../../../../engine/plan/edit/plan.ts';
 import type { Canopy, Feature, Plan, YardOption } from '../../../../engine/plan/types.ts';
 import { withOptions } from '../../../../engine/plan/yards/options.ts';
 import { sceneOf } from '../../../../engine/scene/scene-of.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 import * as planted from '../planted.ts';
 import { TOMATO } from '../planted.ts';
 

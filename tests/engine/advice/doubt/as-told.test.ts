@@ -5,7 +5,8 @@ import type { DoubtInput } from '../../../../engine/advice/doubt/types.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Verdict } from '../../../../engine/load/types.ts';
 import type { Feature, Plan, PlanPoint } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 
 const judged = (harm: number, verdict: Verdict) => ({ id: 'lemon', worth: 1, harm, verdict });
 const INPUT = { key: 'climate' } as DoubtInput;

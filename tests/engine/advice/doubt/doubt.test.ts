@@ -6,7 +6,8 @@ import { clothInput } from '../../../../engine/advice/doubt/unsaid.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 import * as planted from '../planted.ts';
 import { TOMATO } from '../planted.ts';
 

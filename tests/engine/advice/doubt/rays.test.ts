@@ -7,7 +7,8 @@ import { rayVerdicts } from '../../../../engine/advice/doubt/verdicts.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Feature, How, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 
 const guess = (...keys: string[]): How => Object.fromEntries(keys.map((key) => [key, { by: 'guess' }]));
 

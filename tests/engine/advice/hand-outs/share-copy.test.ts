@@ -8,10 +8,11 @@ import { startNextYear } from '../../../../engine/plan/edit/plan.ts';
 import { parsePlan } from '../../../../engine/plan/file/parse.ts';
 import { planText } from '../../../../engine/plan/file/serialize.ts';
 import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 /** A plan with every key of the file once. */
 const parsed = parsePlan(readFileSync(new URL('../../../plans/example.plan.json', import.meta.url)));
-if (!parsed.ok) throw new Error(parsed.problems[0].message);
+mustBeOk(parsed);
 const whole = parsed.plan;
 
 /** Every text anywhere in a value that is not a key. */

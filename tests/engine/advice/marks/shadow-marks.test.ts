@@ -6,7 +6,8 @@ import { upBearingOf } from '../../../../engine/plan/defaults.ts';
 import type { Feature, How, Plan, PlanPoint, Wall } from '../../../../engine/plan/types.ts';
 import { instantOf } from '../../../../engine/sun/days/zone.ts';
 import { sunAtMs } from '../../../../engine/survey/place/sun-at.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 
 const WALL: Wall = {
   id: 'wall',

@@ -6,6 +6,7 @@ import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { parsePlan } from '../../../../engine/plan/file/parse.ts';
 import { planText } from '../../../../engine/plan/file/serialize.ts';
 import type { Feature, Plan, PlanPoint } from '../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 const demo = demoPlan('courtyard');
 const ground = (id: string, x: number, steps?: number): Feature => ({
@@ -54,7 +55,7 @@ test('a pot’s places name them; a half step or a hundred is refused in a file'
     outline: around(lemon.kind === 'plant' ? lemon.at : [x, y]),
   } as Feature;
   const found = placeOf({ ...demo, features: [...demo.features, all, here] }, { plant: 'lemon', count: 2 });
-  if (!found.ok) throw new Error(found.problems[0].message);
+  mustBeOk(found);
   const away = found.value.spots.filter(({ stay }) => !stay);
   expect(away.map(({ steps }) => steps)).toEqual(away.map(() => -2));
   expect(away[0].sentence).toMatch(/ m away, two steps down: /);

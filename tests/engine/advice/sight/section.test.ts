@@ -6,7 +6,8 @@ import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
 import { withOptions } from '../../../../engine/plan/yards/options.ts';
 import { clockOf } from '../../../../engine/sun/days/zone.ts';
 import { samplesOf } from '../../../../engine/sun/samples.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 import { LEMON } from '../planted.ts';
 
 const minutes = (clock: string | undefined): number =>

@@ -5,7 +5,7 @@ import { harmOfPair, harmPairsOf } from '../../../../engine/advice/site/search/h
 import { mostHidden, responseOf, shadeAnswers } from '../../../../engine/advice/site/search/responses.ts';
 import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 
 test.each(['courtyard', 'lane'] as const)(
   'what no cloth meets counts as much by the sums of a view as pair by pair, whatever of the sky is hidden: %s',

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { pricesOf } from '../../../../engine/advice/site/rules/price-of.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { everyCloth, scorerOf } from './every-cloth.ts';
 import { mostOf, smallPlan } from './small-plans.ts';
 

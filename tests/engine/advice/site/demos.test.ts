@@ -14,7 +14,7 @@ import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { footprintOf } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 import { isCloth } from '../../../../engine/plan/kinds.ts';
 import type { Canopy, Cloth, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { mostOf } from './small-plans.ts';
 
 function clothOf(plan: Plan, option: string): Cloth[] {

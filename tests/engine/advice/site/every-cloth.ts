@@ -9,7 +9,7 @@ import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
 import { turnedLattice } from '../../../../engine/advice/site/search/turned-lattice.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import type { Cloth, DropSide, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 
 /** Every piece of cloth of a request's lattice that the rules allow, light and money aside. */
 export function everyCloth(plan: Plan, request: SiteRequest): Cloth[] {

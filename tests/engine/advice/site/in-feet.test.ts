@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { askedOf } from '../../../../engine/advice/site/request.ts';
 import { METRES_PER_FOOT } from '../../../../engine/plan/units/per-unit.ts';
 import { formatLength } from '../../../../engine/plan/units/shown.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { smallPlan } from './small-plans.ts';
 
 test('who reads feet is offered cloth of whole feet, and heights of half ones', () => {

@@ -6,7 +6,7 @@ import type { SiteRequest, SiteResult } from '../../../../engine/advice/site/typ
 import { siteText } from '../../../../engine/output/text/site-text.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { LONG } from '../../../long.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { smallPlan } from './small-plans.ts';
 
 const YARDS = LONG ? 60 : 6;

@@ -14,8 +14,8 @@ import { turned } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Feature, Plan, PlanPoint, Plant, Screen } from '../../../../engine/plan/types.ts';
 import { clothSheets } from '../../../../engine/scene/build.ts';
 import { clothMeets } from '../../../../engine/scene/cloth-sheet.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { randomFrom } from '../../cast/random-plans.ts';
-import { valueOf } from '../../load/yard-plan.ts';
 import { mostOf, smallPlan, TENDER } from './small-plans.ts';
 
 const ROOF: SiteRequest = {

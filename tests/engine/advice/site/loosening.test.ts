@@ -3,7 +3,7 @@ import { layOut } from '../../../../engine/advice/site/lay-out.ts';
 import { searchYard } from '../../../../engine/advice/site/search-yard.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { smallPlan } from './small-plans.ts';
 
 /** The yard behind a fence, with somebody on a lane before it and somebody at a window. */

@@ -7,7 +7,8 @@ import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Feature, Plan, PlanPoint } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 import { TENDER } from './small-plans.ts';
 
 const POT: Feature = {

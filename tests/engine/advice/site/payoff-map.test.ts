@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { payoffMap } from '../../../../engine/advice/site/payoff-map.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { smallPlan } from './small-plans.ts';
 
 test('the payoff map adds up to what a roof over the whole yard spares, but for the sky it hides', () => {

@@ -9,7 +9,7 @@ import type { Cloth, Eye, Plan, PlanPoint, Plant } from '../../../../engine/plan
 import { clothSheets } from '../../../../engine/scene/build.ts';
 import { clothCosine, clothMeets, slantShare } from '../../../../engine/scene/cloth-sheet.ts';
 import { planDirection } from '../../../../engine/scene/direction.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 
 /**
  * The rules that cloth is searched under, as somebody who checks one piece with tape, eye and light meter would put

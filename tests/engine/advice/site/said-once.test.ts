@@ -6,7 +6,7 @@ import { sheetSections } from '../../../../engine/output/sheet/sections.ts';
 import { setClimate, setSite, setStock } from '../../../../engine/plan/edit/plan.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { withOptions } from '../../../../engine/plan/yards/options.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { mustBeOk, valueOf } from '../../../parts/outcome.ts';
 import { smallPlan } from './small-plans.ts';
 
 const REQUEST = {
@@ -27,7 +27,7 @@ function pricesOf(plan: Plan): { found: number | null; compared: number | null; 
   const tried = withOptions(yard, ['A']);
   if (!tried.ok) throw new Error('No such option.');
   const made = sheetOf(tried.plan, best.features[0].id);
-  if (!made.ok) throw new Error(made.problems[0].message);
+  mustBeOk(made);
   return {
     found: best.cost,
     compared: choice.cost.total,

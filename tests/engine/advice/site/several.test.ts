@@ -4,7 +4,7 @@ import { layOut } from '../../../../engine/advice/site/lay-out.ts';
 import { searchYard } from '../../../../engine/advice/site/search-yard.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import type { Plan, Plant } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { TENDER } from './small-plans.ts';
 
 const REQUEST: SiteRequest = {

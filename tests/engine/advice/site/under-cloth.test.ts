@@ -6,7 +6,7 @@ import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { yardOf } from '../../../../engine/load/yard.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 
 test('the guard calls dark whom the yard cast anew with the cloth calls dark', () => {
   const plan = demoPlan('lane');

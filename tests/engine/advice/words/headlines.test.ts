@@ -2,13 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { cheaperHeadline, drawHeadline, heatHeadline, placeHeadline, triedHeadline } from '../../../../engine/index.ts';
 import { demoPlan, loadOf, placeOf } from '../../../../engine/index.ts';
 import type { LadderStep, PlantLoad } from '../../../../engine/index.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 const plan = demoPlan('courtyard');
 const words = (text: string): number => text.split(' ').length;
 
 function plants(): readonly PlantLoad[] {
   const load = loadOf(plan, { period: { kind: 'heatwave' }, cell: 1, height: 0.5 });
-  if (!load.ok) throw new Error(load.problems[0].message);
+  mustBeOk(load);
   return load.value.plants.toSorted((a, b) => (b.scorchDose ?? 0) - (a.scorchDose ?? 0));
 }
 
@@ -52,7 +53,7 @@ describe('the one sentence a stage opens with', () => {
 
   test('says where the pot should go and that it is free, within twenty words', () => {
     const place = placeOf(plan, { plant: 'lemon', count: 1 });
-    if (!place.ok) throw new Error(place.problems[0].message);
+    mustBeOk(place);
     const [best] = place.value.spots;
     const said = placeHeadline(plan, place.value, 'metric');
     expect(said).toContain(best.where);

@@ -14,7 +14,8 @@ import type { Verdict } from '../../../../engine/load/types.ts';
 import { worthOf } from '../../../../engine/plan/defaults.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../../load/yard-plan.ts';
 import { smallPlan } from '../site/small-plans.ts';
 
 const DEMO = demoPlan('courtyard');

@@ -9,7 +9,7 @@ import { nextStepOf } from '../../../../engine/advice/why/next-step.ts';
 import { whyBurnt } from '../../../../engine/advice/why/why.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { bed, deepShade, plant, yard } from './table.ts';
 
 const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };

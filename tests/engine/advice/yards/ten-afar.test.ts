@@ -13,7 +13,7 @@ import { cheaperHeadline } from '../../../../engine/advice/words/cure-headlines.
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { siteText } from '../../../../engine/output/text/site-text.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { bed, plant, yard } from './table.ts';
 
 const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };

@@ -11,7 +11,7 @@ import { heatHeadline } from '../../../../engine/advice/words/yard-headlines.ts'
 import { tomorrowOf } from '../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Feature, Plan, PlanPoint, Plant, Wall } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { bed, plant, yard } from './table.ts';
 
 const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };

@@ -9,7 +9,7 @@ import type { SiteRequest, SiteResult } from '../../../../engine/advice/site/typ
 import { nextStepOf, type NextStep } from '../../../../engine/advice/why/next-step.ts';
 import { cheaperHeadline } from '../../../../engine/advice/words/cure-headlines.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { bed, plant, yard } from './table.ts';
 
 const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };

@@ -14,7 +14,7 @@ import { tomorrowOf } from '../../../../engine/advice/year/tomorrow/tomorrow.ts'
 import type { Forecast } from '../../../../engine/advice/year/tomorrow/types.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Feature, ClimateMonth, Plan, Plant } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { bed, plant, yard } from './table.ts';
 
 const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { YARDS } from './table.ts';
 
 /** A search small enough for forty yards. */

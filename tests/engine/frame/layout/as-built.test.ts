@@ -5,6 +5,7 @@ import { turnOf } from '../../../../engine/plan/defaults.ts';
 import { canopyCorners } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 import { distance } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 import { anyCanopy, built, roof, screen, yardWith } from '../yard.ts';
 
 const SEED = 88;
@@ -48,7 +49,7 @@ describe('as built', () => {
             width: planned.width - 0.017,
           };
           const result = withAsBuilt(yardWith([planned]), 'roof', readings(planned, real));
-          if (!result.ok) throw new Error(result.problems[0].message);
+          mustBeOk(result);
           const found = roofOf(result.plan);
           for (const [i, corner] of canopyCorners(found).entries()) {
             const wanted = canopyCorners(real)[i];
@@ -67,7 +68,7 @@ describe('as built', () => {
       'P5-height': 2.31,
       'P6-height': 2.29,
     });
-    if (!result.ok) throw new Error(result.problems[0].message);
+    mustBeOk(result);
     expect(roofOf(result.plan)).toEqual({ ...roof, height: 2.21, rise: 0.09 });
     expect(result.changes).toEqual(['height 2300 mm → 2210 mm', 'rise 0 mm → 90 mm']);
   });
@@ -85,7 +86,7 @@ describe('as built', () => {
       { 'P1-height': 2.2, 'P2-height': 2.2, 'P5-height': 2.2, 'P6-height': 2.2 },
       'A',
     );
-    if (!result.ok) throw new Error(result.problems[0].message);
+    mustBeOk(result);
     expect(result.plan.features).toEqual(plan.features);
     expect(result.plan.options?.[0].adds?.[0]).toMatchObject({ height: 2.2 });
   });
@@ -136,7 +137,7 @@ describe('as built', () => {
     const grown = (more: number) => {
       const real = { ...planned, length: planned.length + more, width: planned.width + more };
       const result = withAsBuilt(yardWith([planned]), 'roof', readings(planned, real));
-      if (!result.ok) throw new Error(result.problems[0].message);
+      mustBeOk(result);
       return { changes: result.changes.join('; '), feature: roofOf(result.plan) };
     };
     const before = built(planned);
@@ -152,7 +153,7 @@ describe('as built', () => {
     // A frame of two bays stays one when it has come out short enough for one.
     const two: Canopy = { ...planned, width: 2, length: 3.051 };
     const short = withAsBuilt(yardWith([two]), 'roof', readings(two, { ...two, length: 3.044 }));
-    if (!short.ok) throw new Error(short.problems[0].message);
+    mustBeOk(short);
     expect(built(roofOf(short.plan)).settingOut.posts).toHaveLength(6);
   });
 });

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
 import type { BuildSheet } from '../../../../engine/frame/types.ts';
 import type { Canopy, Feature, Plan } from '../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 
 const HOUSE: Feature = {
@@ -36,7 +37,7 @@ function roofOf(length: number, width: number): Canopy {
 function sheetWith(roof: Canopy, features: readonly Feature[] = [HOUSE]): BuildSheet {
   const plan: Plan = yardPlan([...features, roof]);
   const result = sheetOf(plan, 'roof');
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   return result.sheet;
 }
 

@@ -7,6 +7,7 @@ import { screenFrame } from '../../../../engine/frame/layout/screen-frame.ts';
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
 import { ON_FEET } from '../../../../engine/frame/strength/footings.ts';
 import type { Bed, Canopy, PlanPoint } from '../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 import { screen, yardWith } from '../yard.ts';
 
 const SEED = 71;
@@ -38,7 +39,7 @@ const bedAt = ([x, y]: PlanPoint): Bed => ({
 function postsOf(canopy: Canopy, beds: readonly Bed[]): readonly FramePost[] {
   const plan = yardWith([canopy, ...beds]);
   const read = briefOf(canopy, plan);
-  if (!read.ok) throw new Error(read.problems[0].message);
+  mustBeOk(read);
   return canopyFrame(canopy, read.brief, ON_FEET, plan).posts;
 }
 
@@ -105,7 +106,7 @@ describe('what each post holds down', () => {
   test('a neighbour pulls harder at its anchor then', () => {
     const worst = (beds: readonly Bed[]): number => {
       const result = sheetOf(yardWith([roof(4, 4), ...beds], { stock: {} }), 'roof');
-      if (!result.ok) throw new Error(result.problems[0].message);
+      mustBeOk(result);
       return Math.max(...result.sheet.anchors.posts.map(({ uplift }) => uplift.blocked));
     };
     expect(worst([bedAt(place(2, 2))])).toBeGreaterThan(worst([]) * 1.15);
@@ -113,7 +114,7 @@ describe('what each post holds down', () => {
 
   test('adds up along a screen too', () => {
     const read = briefOf(screen, yardWith([screen]));
-    if (!read.ok) throw new Error(read.problems[0].message);
+    mustBeOk(read);
     expect(sum(screenFrame(screen, read.brief, 0).posts)).toBeCloseTo(1, 12);
   });
 });

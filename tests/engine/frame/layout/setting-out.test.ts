@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
 import type { Canopy, Feature } from '../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 
 const HOUSE: Feature = {
@@ -29,7 +30,7 @@ const WALL: Feature = {
 
 function measuredFrom(...features: Feature[]): (readonly number[])[] {
   const result = sheetOf(yardPlan([...features, ROOF]), 'roof');
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   return result.sheet.settingOut.fixed.map(({ at }) => at).toSorted((a, b) => a[0] - b[0]);
 }
 

@@ -3,7 +3,8 @@ import { heatDayOf } from '../../../../engine/load/leaf/heat-day.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 const apple = plantRowOf({}, 'apple')!;
 const OPEN_SKY = { sky: 1, groundRise: 0, walls: null };

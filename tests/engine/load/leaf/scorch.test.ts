@@ -7,7 +7,8 @@ import { OPEN } from '../../../../engine/load/leaf/surroundings.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { PlantRow } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 const plan = yardPlan();
 const heat = valueOf(heatDayOf(plan, buildScene(plan), { kind: 'heatwave' }));

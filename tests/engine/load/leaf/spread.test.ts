@@ -15,7 +15,8 @@ import { limitOf, limitSpread } from '../../../../engine/load/verdict/limit.ts';
 import { CATALOGUE, plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Plant, PlantRow, Shelter } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 const AROUND: Surroundings = { sky: 1, groundRise: 18, walls: null };
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { dayTable, demoPlan, sunPosition } from '../../../../engine/index.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 const PLAN = demoPlan('courtyard');
 
@@ -11,14 +12,14 @@ test('a day has 1440 minutes, 1380 and 1500 where the clocks change, and its clo
     ['10-25', 1500],
   ] as const) {
     const day = dayTable({ ...PLAN, season: { ...PLAN.season, year: 2026 } }, monthDay);
-    if (!day.ok) throw new Error(day.problems[0].message);
+    mustBeOk(day);
     expect([day.value.minutes, day.value.clock[0], day.value.clock[day.value.minutes]]).toEqual([minutes, 0, 1440]);
   }
 });
 
 test('every minute has the sun of that minute, and air and harm only while it is up', () => {
   const day = dayTable(PLAN, 'heatwave');
-  if (!day.ok) throw new Error(day.problems[0].message);
+  mustBeOk(day);
   const { startMs, altitude, azimuth, air, harm } = day.value;
   for (let minute = 0; minute <= day.value.minutes; minute += 97) {
     const sun = sunPosition(startMs + minute * 60_000, PLAN.site.latitude, PLAN.site.longitude);

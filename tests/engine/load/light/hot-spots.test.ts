@@ -5,7 +5,8 @@ import { loadOf } from '../../../../engine/load/load-of.ts';
 import { QUANTITIES, type Quantity } from '../../../../engine/load/types.ts';
 import { yardOf } from '../../../../engine/load/yard.ts';
 import type { Feature } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 const yard = valueOf(yardOf(yardPlan(), { kind: 'season' }));
 

@@ -3,7 +3,8 @@ import { spotOf } from '../../../../engine/load/light/spot-of.ts';
 import { type Nine, QUANTITIES, type SpotDayResult, type SpotSeasonResult } from '../../../../engine/load/types.ts';
 import type { Canopy, Feature, Plan, Wall } from '../../../../engine/plan/types.ts';
 import { samplesOf } from '../../../../engine/sun/samples.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 const RAD = Math.PI / 180;
 const season = (plan: Plan, at: [number, number] = [6, 4], height = 0.5): SpotSeasonResult => {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { demoPlan, spotOf, weeksAt } from '../../../../engine/index.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 test('the hours of all weeks add up to the season’s own hot hours and sun hours at the spot', () => {
   const plan = demoPlan('courtyard');
@@ -31,7 +32,7 @@ test('where the season crosses a change of the clocks, the week after it says so
 test('a whole year has more sun in June than in December, though the plan knows the climate of its summer alone', () => {
   const plan = demoPlan('courtyard');
   const weeks = weeksAt({ ...plan, features: [] }, [4.3, 2.9], { height: 0.7, span: 'year' });
-  if (!weeks.ok) throw new Error(weeks.problems[0].message);
+  mustBeOk(weeks);
   expect(weeks.value).toHaveLength(53);
   const hours = (k: number): number => weeks.value[k].sun.reduce((sum, hour) => sum + hour, 0);
   expect(hours(24)).toBeGreaterThan(hours(50));
@@ -46,7 +47,7 @@ test('the lemon’s leaf is too hot in no hour without sun on its top, and later
   const lemon = plan.features.find(({ id }) => id === 'lemon');
   if (lemon?.kind !== 'plant') throw new Error('No lemon.');
   const weeks = weeksAt(plan, lemon.at, { height: lemon.height + 0.01, plant: 'lemon', span: 'season' });
-  if (!weeks.ok) throw new Error(weeks.problems[0].message);
+  mustBeOk(weeks);
   const july = weeks.value.find(({ middle }) => middle.slice(5, 7) === '07');
   const over = (july?.over ?? []).flatMap((hot, hour) => (hot ? [hour] : []));
   expect(over.length).toBeGreaterThan(0);

@@ -5,7 +5,8 @@ import { whyBurnt } from '../../../../engine/advice/why/why.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { PlantLoad, PotLoad } from '../../../../engine/load/types.ts';
 import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 /** A lone plant with its leaves well above a black pot. */
 const POT: Plant = {

@@ -5,7 +5,8 @@ import type { PlantLoad } from '../../../../engine/load/types.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { withOptions } from '../../../../engine/plan/yards/options.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 const LIMITS = Array.from({ length: 15 }, (_, n) => 38 + 1.7 * n);
 /** Just less than the 2 K that make a close call. [K] */

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 const LEMON: Plant = { id: 'lemon', kind: 'plant', at: [6, 4], height: 1.4, spread: 1, plant: 'lemon', worth: 3 };
 const SUMMER: Pick<Plan, 'season' | 'climate'> = {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { hotLeafHours } from '../../../../engine/load/verdict/hot-leaf-hours.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import { valueOf } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 
 const PLAN = demoPlan('courtyard');
 const hoursOver = (month: number, id = 'lemon'): number[] =>

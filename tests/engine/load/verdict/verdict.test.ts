@@ -8,7 +8,8 @@ import { milderBy, verdictOf, worstOf } from '../../../../engine/load/verdict/ve
 import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Plant, PlantRow } from '../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 const scorch = (changes: Partial<Scorch>): Scorch => ({
   dose: 0,

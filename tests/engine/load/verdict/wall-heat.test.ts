@@ -6,7 +6,8 @@ import { wallHeats, wallWords } from '../../../../engine/load/verdict/wall-heat.
 import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Colour, Feature, PlanPoint } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { yardPlan } from '../yard-plan.ts';
 
 /** East of the leaf at [6, 4], its face turned to the afternoon. */
 const wall = (

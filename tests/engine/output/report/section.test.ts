@@ -3,12 +3,13 @@ import { sectionOf } from '../../../../engine/advice/sight/section.ts';
 import { sectionPicture } from '../../../../engine/output/report/section.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../../engine/plan/yards/options.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 test('a cut on paper is true to scale, with the heights of cloth and plant, and nothing of it cut off', () => {
   const chosen = withOptions(demoPlan('courtyard'), ['A']);
-  if (!chosen.ok) throw new Error(chosen.problems[0].message);
+  mustBeOk(chosen);
   const cut = sectionOf(chosen.plan, { canopy: 'lemon-roof', plant: 'lemon' });
-  if (!cut.ok) throw new Error(cut.problems[0].message);
+  mustBeOk(cut);
   for (const [units, heights] of [
     ['metric', ['1.70 m', '2.60 m']],
     ['imperial', ['5 ft 7 in', '8 ft 6½ in']],

@@ -6,6 +6,7 @@ import { DEMO_NAMES, demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { FrameChoice, Plan } from '../../../../engine/plan/types.ts';
 import type { Units } from '../../../../engine/plan/units/units.ts';
 import { withOptions } from '../../../../engine/plan/yards/options.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 /** Ways to build, each with its own sentences. */
 const FRAMES: readonly FrameChoice[] = [
@@ -40,7 +41,7 @@ const CASES: readonly Case[] = DEMO_NAMES.flatMap((yard) =>
             features: applied.plan.features.map((feature) => (feature === thing ? { ...thing, frame } : feature)),
           };
           const result = sheetOf(plan, thing.id);
-          if (!result.ok) throw new Error(result.problems[0].message);
+          mustBeOk(result);
           return {
             name: `${yard} ${option.id} ${thing.id} ${JSON.stringify(frame)} ${units}`,
             sheet: result.sheet,

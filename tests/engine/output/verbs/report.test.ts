@@ -6,11 +6,12 @@ import { report } from '../../../../engine/output/verbs/report.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { jsonOf, runLine } from '../../../command-line.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 /** A coarse map, so that the page is quick. */
 function pageOf(plan: Plan, request: Partial<ReportRequest> = {}): string {
   const outcome = reportOf(plan, { units: 'metric', cell: 1, ...request });
-  if (!outcome.ok) throw new Error(outcome.problems[0].message);
+  mustBeOk(outcome);
   return reportHtml(outcome.value);
 }
 

@@ -5,6 +5,7 @@ import type { VerbRequest, VerbResult } from '../../../../engine/output/verbs/ve
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { withOptions } from '../../../../engine/plan/yards/options.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 function requestFor(
   plan: Plan,
@@ -76,7 +77,7 @@ describe('sheet', () => {
     expect(readCommand(['sheet', 'demo'], [sheet])).toMatchObject({ kind: 'run' });
     const of = async (plan: Plan) => {
       const result = await sheet.run(requestFor(plan, [], {}));
-      if (!result.ok) throw new Error(result.problems[0].message);
+      mustBeOk(result);
       return { id: (result.json as { id: string }).id, notes: result.notes };
     };
     const demo = demoPlan('courtyard');

@@ -10,12 +10,13 @@ import { withOutlines } from '../../../../engine/plan/file/outlines/put-in.ts';
 import type { OutlineKind } from '../../../../engine/plan/file/outlines/types.ts';
 import { lonLatOf, planPointOf } from '../../../../engine/plan/geometry/lon-lat.ts';
 import type { Feature, PlanPoint } from '../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 
 const plan = demoPlan('courtyard');
 
 function putIn(text: string, kind: OutlineKind, corner?: PlanPoint): { added: readonly Feature[]; notes: string } {
   const result = withOutlines(plan, text, kind, corner);
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   const added = result.plan.features.filter(({ id }) => result.ids.includes(id));
   return { added, notes: result.notes.join(' ') };
 }

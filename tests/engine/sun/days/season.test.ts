@@ -1,11 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { dateOfDay, hottestMonth, seasonDates, seasonMonths, type Result } from '../../../../engine/sun/days/season.ts';
+import { dateOfDay, hottestMonth, seasonDates, seasonMonths } from '../../../../engine/sun/days/season.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 import { months, planAt } from '../plan-at.ts';
 
-const valueOf = <T>(result: Result<T>): T => {
-  if (!result.ok) throw new Error(result.problems[0].message);
-  return result.value;
-};
 const south = planAt({ season: { year: 2026, from: '11-15', to: '03-10' } });
 
 describe('the season', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseEpw } from '../../../../engine/sun/weather/epw.ts';
 import type { Weather } from '../../../../engine/sun/weather/weather.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 import { epwBytes, epwLines, LOCATION } from '../epw-file.ts';
 
 const HEADER_LINES = 8;
@@ -9,7 +10,7 @@ const hourIndex = (dayOfYear: number, stamp: number): number => (dayOfYear - 1) 
 
 function read(bytes: Uint8Array): Weather {
   const result = parseEpw(bytes);
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   return result.weather;
 }
 

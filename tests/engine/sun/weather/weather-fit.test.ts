@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { parseEpw } from '../../../../engine/sun/weather/epw.ts';
 import { weatherWarnings } from '../../../../engine/sun/weather/weather-fit.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 import { epwBytes, epwLines, type EpwFile } from '../epw-file.ts';
 import { planAt } from '../plan-at.ts';
 
@@ -8,7 +9,7 @@ const breezy = (_month: number, _day: number, hour: number) => ({ wind: hour / 1
 
 function weatherOf(file: EpwFile) {
   const read = parseEpw(epwBytes(epwLines(file)));
-  if (!read.ok) throw new Error(read.problems[0].message);
+  mustBeOk(read);
   return read.weather;
 }
 

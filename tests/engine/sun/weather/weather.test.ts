@@ -4,6 +4,7 @@ import { localIso } from '../../../../engine/sun/days/zone.ts';
 import { samplesOf, type Period, type SampleTable } from '../../../../engine/sun/samples.ts';
 import { parseEpw } from '../../../../engine/sun/weather/epw.ts';
 import { hourFinder, weatherExtremes, type Weather } from '../../../../engine/sun/weather/weather.ts';
+import { mustBeOk } from '../../../parts/outcome.ts';
 import { epwBytes, epwLines, LOCATION, type EpwRow } from '../epw-file.ts';
 import { planAt } from '../plan-at.ts';
 
@@ -15,12 +16,12 @@ function weatherOf(
   const read = parseEpw(
     epwBytes(epwLines({ row, location: LOCATION.replace(',-4.8,1.0,', `,${longitude},${utcOffset},`) })),
   );
-  if (!read.ok) throw new Error(read.problems[0].message);
+  mustBeOk(read);
   return read.weather;
 }
 function sample(plan: Plan, period: Period, weather: Weather): SampleTable {
   const result = samplesOf(plan, period, weather);
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   return result.samples;
 }
 
@@ -135,7 +136,7 @@ describe('samples with a weather file', () => {
 
   const sampleClear = (yard: Plan): SampleTable => {
     const result = samplesOf(yard, { kind: 'day', date: '08-21' });
-    if (!result.ok) throw new Error(result.problems[0].message);
+    mustBeOk(result);
     return result.samples;
   };
 });

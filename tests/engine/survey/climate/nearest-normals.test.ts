@@ -12,7 +12,8 @@ import { CLIMATE_TYPES, type ClimateType } from '../../../../engine/survey/clima
 import { hottestDayAbove, NORMALS, nearestNormals } from '../../../../engine/survey/climate/nearest-normals.ts';
 import { climateTypeOf, likelyClimate, roughClimate } from '../../../../engine/survey/climate/rough-climate.ts';
 import { zoneAt } from '../../../../engine/survey/place/zone-at.ts';
-import { reasonOf, valueOf } from '../places-for-tests.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { reasonOf } from '../places-for-tests.ts';
 
 const DESERT_TYPE = typeNamed('low-desert');
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { placeClimate, type PlaceClimate } from '../../../../engine/survey/climate/place-climate.ts';
 import { zoneAt } from '../../../../engine/survey/place/zone-at.ts';
-import { reasonOf, valueOf } from '../places-for-tests.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { reasonOf } from '../places-for-tests.ts';
 
 const at = (latitude: number, longitude: number): { latitude: number; longitude: number; timeZone: string } => ({
   latitude,

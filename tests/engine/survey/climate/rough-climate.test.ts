@@ -3,7 +3,8 @@ import { CLIMATE_TYPES } from '../../../../engine/survey/climate/climate-types.t
 import { askedMonth } from '../../../../engine/survey/climate/known-temperatures.ts';
 import { climateTypeOf, likelyClimate, roughClimate } from '../../../../engine/survey/climate/rough-climate.ts';
 import { towns } from '../../../../engine/survey/place/places.ts';
-import { reasonOf, valueOf } from '../places-for-tests.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { reasonOf } from '../places-for-tests.ts';
 
 describe('rough climates', () => {
   test('every type has twelve months that a thermometer could show', () => {

@@ -9,7 +9,8 @@ import {
   slopeFromPole,
   slopeFromTime,
 } from '../../../../engine/survey/height/height.ts';
-import { COURTYARD, DESERT, LANE, reasonOf, valueOf } from '../places-for-tests.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { COURTYARD, DESERT, LANE, reasonOf } from '../places-for-tests.ts';
 
 const taped = (value: number) => ({ value, pm: 0.02 });
 const exact = (value: number) => ({ value, pm: 0 });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { heightFromTilt } from '../../../../engine/survey/height/tilt.ts';
-import { reasonOf, valueOf } from '../places-for-tests.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { reasonOf } from '../places-for-tests.ts';
 
 const away = (value: number) => ({ value, pm: 0 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { heightByCourses, heightFromOtherSide, levelNotes } from '../../../../engine/survey/height/wall-height.ts';
-import { reasonOf, valueOf } from '../places-for-tests.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { reasonOf } from '../places-for-tests.ts';
 
 describe('the height of a wall', () => {
   test('nine courses of 0.2 m and a coping of 0.05 m', () => {

@@ -11,7 +11,8 @@ import {
 } from '../../../../engine/survey/north/north.ts';
 import { northTimes } from '../../../../engine/survey/north/times.ts';
 import { type Place, sunAt } from '../../../../engine/survey/place/sun-at.ts';
-import { COURTYARD, DESERT, LANE, reasonOf, valueOf } from '../places-for-tests.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { COURTYARD, DESERT, LANE, reasonOf } from '../places-for-tests.ts';
 
 const DEGREE = Math.PI / 180;
 

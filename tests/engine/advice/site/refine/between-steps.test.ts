@@ -11,7 +11,7 @@ import type { SiteRequest } from '../../../../../engine/advice/site/types.ts';
 import { turnOf } from '../../../../../engine/plan/defaults.ts';
 import { cleanPath, distance } from '../../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Cloth, Plan, Screen } from '../../../../../engine/plan/types.ts';
-import { valueOf } from '../../../load/yard-plan.ts';
+import { valueOf } from '../../../../parts/outcome.ts';
 import { smallPlan } from '../small-plans.ts';
 
 const ROOF: Canopy = {

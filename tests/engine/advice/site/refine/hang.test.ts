@@ -5,7 +5,8 @@ import type { SiteRequest } from '../../../../../engine/advice/site/types.ts';
 import { canopyEdge } from '../../../../../engine/plan/geometry/cloth-shapes.ts';
 import { distanceToPath } from '../../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Feature, Plan } from '../../../../../engine/plan/types.ts';
-import { valueOf, yardPlan } from '../../../load/yard-plan.ts';
+import { valueOf } from '../../../../parts/outcome.ts';
+import { yardPlan } from '../../../load/yard-plan.ts';
 import { TENDER } from '../small-plans.ts';
 
 const WALL: Feature = {

@@ -6,6 +6,7 @@ import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
 import { CATALOGUE } from '../../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { Feature, JournalEntry, Plan, Plant } from '../../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../../parts/outcome.ts';
 
 const rowOf = (id: string) => CATALOGUE.find((row) => row.id === id)!;
 const moment = {
@@ -37,7 +38,7 @@ function clayFor(
   }));
   const plan: Plan = { ...demo, journal, options: [], features: [...features, ...more], clay: chosen };
   const season = seasonOf(plan);
-  if (!season.ok) throw new Error(season.problems[0].message);
+  mustBeOk(season);
   return season.value.clay;
 }
 

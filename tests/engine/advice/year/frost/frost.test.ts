@@ -3,10 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { frostAdvice } from '../../../../../engine/advice/year/frost/frost.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan } from '../../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../../parts/outcome.ts';
 
 function frostIn(plan: Plan) {
   const frost = frostAdvice(plan);
-  if (!frost.ok) throw new Error(frost.problems[0].message);
+  mustBeOk(frost);
   return frost.value;
 }
 

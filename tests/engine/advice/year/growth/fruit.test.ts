@@ -9,7 +9,7 @@ import { CATALOGUE } from '../../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { PlantRow } from '../../../../../engine/plan/types.ts';
 import { seasonMonths } from '../../../../../engine/sun/days/season.ts';
-import { valueOf } from '../../../load/yard-plan.ts';
+import { valueOf } from '../../../../parts/outcome.ts';
 
 const row = (id: string): PlantRow => CATALOGUE.find((each) => each.id === id)!;
 /** In the south, from December to March: a blueberry is picked by February. */

@@ -10,16 +10,17 @@ import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import { changeFeature } from '../../../../../engine/plan/edit/edit-feature.ts';
 import type { Canopy, Plan } from '../../../../../engine/plan/types.ts';
 import { withOptions } from '../../../../../engine/plan/yards/options.ts';
+import { mustBeOk } from '../../../../parts/outcome.ts';
 
 function seasonIn(plan: Plan) {
   const season = seasonOf(plan);
-  if (!season.ok) throw new Error(season.problems[0].message);
+  mustBeOk(season);
   return season.value;
 }
 
 function tried(name: 'courtyard' | 'lane', option: string): Plan {
   const plan = withOptions(demoPlan(name), [option]);
-  if (!plan.ok) throw new Error(plan.problems[0].message);
+  mustBeOk(plan);
   return plan.plan;
 }
 
@@ -110,7 +111,7 @@ describe('when the cloth hangs', () => {
 
   test('the light it leaves is the light that every other page tells of: the summer’s mean at the plant’s top', () => {
     const load = loadOf(tried('courtyard', 'A'), { cell: 1 });
-    if (!load.ok) throw new Error(load.problems[0].message);
+    mustBeOk(load);
     const top = load.value.plants.find(({ id }) => id === 'lemon')?.sides?.[0].dailyLight;
     expect(yearOf('courtyard', 'A').cloth[0].light[0].covered).toBeCloseTo(top ?? NaN, 6);
   });

@@ -8,12 +8,13 @@ import { CATALOGUE } from '../../../../../engine/plan/catalogue/plants.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { Plan } from '../../../../../engine/plan/types.ts';
 import { withOptions } from '../../../../../engine/plan/yards/options.ts';
+import { mustBeOk } from '../../../../parts/outcome.ts';
 
 const courtyard = demoPlan('courtyard');
 
 function dayOf(plan: Plan, forecast: Forecast) {
   const result = tomorrowOf(plan, forecast);
-  if (!result.ok) throw new Error(result.problems[0].message);
+  mustBeOk(result);
   return result.value;
 }
 
@@ -152,7 +153,7 @@ describe('tomorrow', () => {
     const date = `2026-${String(hottest.month).padStart(2, '0')}-21`;
     const low = hottest.low + heatwaveHigh - hottest.high;
     const loads = plantLoadsOf(courtyard, { period: { kind: 'heatwave' } });
-    if (!loads.ok) throw new Error(loads.problems[0].message);
+    mustBeOk(loads);
     const { plants } = dayOf(courtyard, { date, high: heatwaveHigh, low });
     for (const { plant, watered, thirsty, limit } of plants) {
       const { leaf } = loads.value.find(({ id }) => id === plant)!;
@@ -203,7 +204,7 @@ describe('tomorrow', () => {
 
   it('takes cloth to be as the diary has it: down, it shades nobody and is hung; unsaid, the list says what it took', () => {
     const roof = withOptions(courtyard, ['A']);
-    if (!roof.ok) throw new Error(roof.problems[0].message);
+    mustBeOk(roof);
     const told = (journal: Plan['journal']) => {
       const day = dayOf({ ...roof.plan, journal }, { date: '2026-07-20', high: 42, low: 23 });
       return {

@@ -6,6 +6,7 @@ import { referenceEvapotranspiration, saturation } from '../../../../../engine/a
 import { waterOf } from '../../../../../engine/advice/year/water/water.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Plant } from '../../../../../engine/plan/types.ts';
+import { mustBeOk } from '../../../../parts/outcome.ts';
 
 const lemon: Plant = {
   id: 'lemon',
@@ -21,7 +22,7 @@ const lemon: Plant = {
 function waterIn(features: readonly Feature[], changes: Partial<Plan> = {}) {
   const plan = { ...demoPlan('courtyard'), ...changes, features };
   const water = waterOf(plan);
-  if (!water.ok) throw new Error(water.problems[0].message);
+  mustBeOk(water);
   return water.value;
 }
 
@@ -88,11 +89,11 @@ describe('water a day', () => {
   test('one plant on one day has one number: the year’s heatwave day and that day’s own list', () => {
     const plan = demoPlan('courtyard');
     const water = waterOf(plan);
-    if (!water.ok) throw new Error(water.problems[0].message);
+    mustBeOk(water);
     const july = plan.climate.months.find(({ month }) => month === 7)!;
     const high = plan.climate.heatwaveHigh;
     const list = tomorrowOf(plan, { date: '2026-07-21', high, low: july.low + high - july.high });
-    if (!list.ok) throw new Error(list.problems[0].message);
+    mustBeOk(list);
     for (const { plant, days } of water.value)
       expect(list.value.plants.find((each) => each.plant === plant)?.water).toBeCloseTo(days.at(-1)!.now, 2);
   });

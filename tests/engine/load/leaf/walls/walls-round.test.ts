@@ -14,8 +14,9 @@ import type { Canopy, Cloth, Colour, Feature, Plan, PlanPoint } from '../../../.
 import { buildScene, clothSheets } from '../../../../../engine/scene/build.ts';
 import { planDirection } from '../../../../../engine/scene/direction.ts';
 import { REFLECTS } from '../../../../../engine/scene/reflects.ts';
+import { valueOf } from '../../../../parts/outcome.ts';
 import { randomFrom } from '../../../cast/random-plans.ts';
-import { valueOf, yardPlan } from '../../yard-plan.ts';
+import { yardPlan } from '../../yard-plan.ts';
 
 const wall = (id: string, path: readonly PlanPoint[], height: number, colour?: Colour): Feature => ({
   id,
