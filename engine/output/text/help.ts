@@ -39,12 +39,12 @@ export function verbHelpText(verb: Verb, columns: number): string {
     optionsOf(verb).map((spec) => [typedForm(spec), spec.summary + (spec.required ? ' (needed)' : '')]),
   );
   const examples = verb.examples.map((line) => `${CALL} ${line}`).join('\n');
-  return [
+  return `${[
     `${CALL} ${verb.name}${plan} [options]`,
     `Gives ${verb.summary}.`,
     indented(options),
-    `Examples\n${indented(examples)}\n`,
-  ].join('\n\n');
+    ...(examples === '' ? [] : [`Examples\n${indented(examples)}`]),
+  ].join('\n\n')}\n`;
 }
 
 function typedForm({ name, kind, placeholder }: OptionSpec): string {

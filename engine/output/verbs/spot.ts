@@ -37,7 +37,13 @@ export const spot: Verb = {
   plan: 'required',
   common: ['date', 'heatwave', 'option', 'weather', 'units', 'sources'],
   options: [
-    { name: 'at', kind: 'point', placeholder: 'X,Y', summary: 'the spot, in plan metres', required: true },
+    {
+      name: 'at',
+      kind: 'point',
+      placeholder: 'X,Y',
+      summary: 'the spot, in plan metres, or as "31 ft,21 ft"',
+      required: true,
+    },
     HEIGHT_OPTION,
     {
       name: 'weeks',

@@ -38,7 +38,8 @@ const SINGULAR = /^(?:cosmos|ananas|christmas)$/i;
 const PLURAL = /^(?:cacti|fungi|children)$/i;
 
 /** What says where or of what, after the noun. */
-const WHERE = 'in|on|at|by|of|from|with|under|beside|near|behind|against|for|to|along|over|above|below|round';
+const WHERE =
+  'in|on|at|by|of|from|with|under|beside|near|further|farther|behind|against|for|to|along|over|above|below|round';
 const AFTER_NOUN = new RegExp(`,| \\(| (?:${WHERE}) `, 'i');
 
 /** Whether a name is that of several things: by its noun, which stands before "in", "on", "by" and the like. */

@@ -95,7 +95,7 @@ describe('an argument list', () => {
     [['load', 'demo', '--json=yes'], '--json takes no value.'],
     [['load', 'demo', '--units', 'yards'], '--units is one of metric, imperial; got "yards".'],
     [['load', 'demo', '--option='], '--option needs a value.'],
-    [['spot', 'demo'], '"spot" needs --at X,Y: the spot, in plan metres.'],
+    [['spot', 'demo'], '"spot" needs --at X,Y: the spot, in plan metres, or as "31 ft,21 ft".'],
     [
       ['spot', 'demo', '--at', '1'],
       '--at wants two numbers with a comma between, X,Y in metres with decimal points, or a semicolon between ' +

@@ -30,6 +30,11 @@ test('a spot answers in a sentence first, also week by week and of its sky, and 
   );
 });
 
+test('a verb that is asked with a file has no examples, and heads none', async () => {
+  expect((await runLine('outlines --help')).out).not.toMatch(/Examples/);
+  expect((await runLine('spot --help')).out).toMatch(/Examples\n  npm run/);
+});
+
 test('the sky of a spot goes by the hottest month unless a day is given, and says what stands before the sun', async () => {
   const sky = (await jsonOf('spot demo --at 9.6,6.4 --sky')) as SkyPicture & { monthDay: string };
   expect(sky.monthDay).toBe('07-21');

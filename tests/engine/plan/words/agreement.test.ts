@@ -13,6 +13,7 @@ test('a plant is spoken of in the number of its name', () => {
     'Hostas',
     'Salad leaves',
     'Tomatoes in the west bed',
+    'Tomatoes further back',
     'Peas (dwarf)',
     'Roses, along the wall',
     'Lettuce and basil',
