@@ -1,10 +1,10 @@
 /** The cheapest frame for a cloth that passes the sheet's own checks, and what all of it costs. */
 
-import { cleanPath, distance } from '../plan/geometry/shapes.ts';
 import type { Cloth, Plan } from '../plan/types.ts';
 import { unitsOf } from '../plan/units/units.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import { designFrom } from './design.ts';
+import { lengthsInBays } from './layout/bays.ts';
 import { briefOf } from './layout/brief.ts';
 import { standsItsChecks } from './strength/checks.ts';
 import type { GroundKind } from './strength/types.ts';
@@ -58,14 +58,8 @@ function briefsFor(cloth: Cloth, plan: Plan, { soil, gust }: Footing): Briefed[]
     return { tried, read: briefOf(tried, plan) };
   };
   const usual = briefed(common);
-  const side = Math.max(...sidesOf(cloth));
+  const side = Math.max(...lengthsInBays(cloth));
   return usual.read.ok && side > usual.read.brief.maxBay ? [usual, briefed({ ...common, maxBay: side })] : [usual];
-}
-
-function sidesOf(cloth: Cloth): number[] {
-  if (cloth.kind === 'canopy') return [cloth.length, cloth.width];
-  const path = cleanPath(cloth.path);
-  return path.slice(1).map((end, k) => distance(path[k], end));
 }
 
 /** What cutting costs. Frames of one form are cut alike whatever their cloth and holes. */

@@ -3,6 +3,7 @@
 import { isCloth } from '../plan/kinds.ts';
 import { refusal } from '../plan/problems.ts';
 import type { Cloth, Plan } from '../plan/types.ts';
+import { METRES_PER_INCH } from '../plan/units/per-unit.ts';
 import { formatCut } from '../plan/units/shown.ts';
 import { unitsOf } from '../plan/units/units.ts';
 import type { Units } from '../plan/units/units.ts';
@@ -32,7 +33,7 @@ import { workOf } from './work/work.ts';
 import type { WorkInput } from './work/work.ts';
 
 /** How much smaller a frame is tried to see whether that saves tubes: 10 cm, or 4 in. [m] */
-const LESS: Readonly<Record<Units, number>> = { metric: 0.1, imperial: 4 * 0.0254 };
+const LESS: Readonly<Record<Units, number>> = { metric: 0.1, imperial: 4 * METRES_PER_INCH };
 
 /**
  * The build sheet of a canopy or a screen of the plan's `features` (apply options first), in the plan's units.

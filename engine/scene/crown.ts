@@ -15,9 +15,9 @@ export function shareOfLength(crown: Crown, length: number): number {
   return length > TOUCH ? crown.openness ** (length / (crown.top - crown.base)) : 1;
 }
 
-/** What a beam loses inside: its share is e^−(so much × length). [1/m] */
-export function fadingIn({ openness, top, base }: Crown): number {
-  return -Math.log(openness) / (top - base);
+/** What a beam loses in what lets a share of it through its depth: its share is e^−(so much × length). [1/m] */
+export function fadingIn(openness: number, depth: number): number {
+  return -Math.log(openness) / depth;
 }
 
 /** Length inside a crown of the beam that arrives at x, y, z from the unit vector dx, dy, dz (dz above 0). [m] */

@@ -229,7 +229,7 @@ function dimByLid({ height }: Lid, outline: Float64Array, met: Met): void {
 
 function dimByCrown(crown: Crown, met: Met): void {
   const { x, y, z, directions, list, found, shares } = met;
-  const fading = fadingIn(crown);
+  const fading = fadingIn(crown.openness, crown.top - crown.base);
   for (let n = 0; n < found; n++) {
     const k = list[n];
     const length = lengthInCrown(crown, x, y, z, directions.x[k], directions.y[k], directions.z[k]);

@@ -1,8 +1,9 @@
-import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 /**
  * Ways of cutting one tube. Pieces p₁…pₖ fit a tube of length W with kerf c exactly when Σ(p + c) ≤ W + c: the last cut
  * may eat the whole remainder. So each piece weighs p + c and a tube holds W + c. All in one integer unit.
  */
+
+import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 
 /** What fits what, sorted by falling weight. */
 export interface Sizes {

@@ -1,12 +1,11 @@
 /** A frame that stands keeps its posts, tube and braces, whatever sizes the tape then shows. */
 
-import { riseOf } from '../../plan/defaults.ts';
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Cloth, FrameChoice, Plan } from '../../plan/types.ts';
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { ON_FEET } from '../strength/footings.ts';
-import { SHRINK } from './bays.ts';
+import { lengthsInBays, SHRINK } from './bays.ts';
 import { briefOf } from './brief.ts';
 import { canopyFrame } from './canopy-frame.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
@@ -56,13 +55,8 @@ function longestBay(feature: Cloth, brief: FrameBrief, model: FrameModel, plan: 
   if (isAsBuilt(layOut(brief.maxBay))) return null;
   // One of the frame's own bays, as measured, is the limit: the others follow from it.
   const spans = [1, 2, 3, 4, 5, 6].flatMap((bays) =>
-    sidesOf(feature).map((side) => Math.ceil((side / bays) * 1000) / 1000),
+    lengthsInBays(feature).map((side) => Math.ceil((side / bays) * 1000) / 1000),
   );
   const fits = spans.filter((maxBay) => maxBay >= 0.3 && isAsBuilt(layOut(maxBay)));
   return fits.length === 0 ? null : Math.min(...fits);
-}
-
-function sidesOf(feature: Cloth): number[] {
-  if (feature.kind === 'canopy') return [Math.hypot(feature.length, riseOf(feature)), feature.width];
-  return feature.path.slice(1).map(([x, y], k) => Math.hypot(x - feature.path[k][0], y - feature.path[k][1]));
 }

@@ -1,12 +1,11 @@
 /** Lengths, forces and stresses as a builder reads them, beside `formatCut` for what is cut. */
 
-import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
+import { METRES_PER_FOOT, METRES_PER_INCH } from '../../plan/units/per-unit.ts';
 import { formatCut, formatLength, formatMass } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { GRAVITY } from '../strength/wind.ts';
 
-const INCH = 0.0254;
-const QUARTER_INCH = INCH / 4;
+const QUARTER_INCH = METRES_PER_INCH / 4;
 
 /** A length to set out by: to the centimetre, or the quarter of an inch. @param metres [m] */
 export function formatTape(metres: number, units: Units): string {
@@ -23,7 +22,7 @@ export function formatMark(metres: number, units: Units): string {
 
 /** A tube's diameter and wall, as shops list them: `29.5 mm`, `1.163 in`. @param metres [m] */
 export function formatThin(metres: number, units: Units): string {
-  return units === 'metric' ? `${(metres * 1000).toFixed(1)} mm` : `${(metres / INCH).toFixed(3)} in`;
+  return units === 'metric' ? `${(metres * 1000).toFixed(1)} mm` : `${(metres / METRES_PER_INCH).toFixed(3)} in`;
 }
 
 /**
@@ -33,17 +32,19 @@ export function formatThin(metres: number, units: Units): string {
 export function formatSlight(metres: number, units: Units): string {
   if (units === 'metric')
     return metres >= 0.0095 ? formatCut(metres, units) : `${Number((metres * 1000).toFixed(1))} mm`;
-  return metres < INCH / 32 ? 'less than 1/16 in' : formatCut(metres, units);
+  return metres < METRES_PER_INCH / 32 ? 'less than 1/16 in' : formatCut(metres, units);
 }
 
 /** A round measure that nobody holds to the millimetre: `50 mm`, `about 2 in`. @param metres [m] */
 export function formatAbout(metres: number, units: Units): string {
-  return units === 'metric' ? formatCut(metres, units) : `about ${Math.round(metres / INCH)} in`;
+  return units === 'metric' ? formatCut(metres, units) : `about ${Math.round(metres / METRES_PER_INCH)} in`;
 }
 
 /** What a spade digs: to 5 cm, or up to the next 2 in. @param metres [m] */
 export function formatDug(metres: number, units: Units): string {
-  return units === 'metric' ? `${Math.round(metres * 20) * 5} cm` : `${Math.ceil(metres / INCH / 2 - 0.1) * 2} in`;
+  return units === 'metric'
+    ? `${Math.round(metres * 20) * 5} cm`
+    : `${Math.ceil(metres / METRES_PER_INCH / 2 - 0.1) * 2} in`;
 }
 
 /** A volume to dig or to mix. @param cubicMetres [m³] */

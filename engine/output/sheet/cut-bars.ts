@@ -1,13 +1,14 @@
 /** The cut list as bars of characters, to scale. */
 
 import type { CutTube } from '../../frame/cuts/types.ts';
+import { METRES_PER_INCH } from '../../plan/units/per-unit.ts';
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 
 /** A bar may be this share of the line; the numbers take the rest. */
 const BAR_SHARE = 0.5;
 /** [m] */
-const SIXTEENTH = 0.0254 / 16;
+const SIXTEENTH = METRES_PER_INCH / 16;
 
 /**
  * Tubes cut alike share one line: how many, a bar (█ pieces, ░ left over), then the lengths in the order they are cut.

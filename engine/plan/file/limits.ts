@@ -1,4 +1,5 @@
 import { countUp } from '../numbers/tolerances.ts';
+
 /** How far a plan may go. Beyond these a file is refused with a sentence, so that no file can stall the program. */
 export const LIMITS = {
   /** Plan coordinates, either sign. [m] */

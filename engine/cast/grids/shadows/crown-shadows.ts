@@ -3,7 +3,7 @@ import { TOUCH } from '../../../scene/ties.ts';
 import { decay } from '../../decay.ts';
 import type { GridCrown } from '../grid-solids.ts';
 import type { GridSpec } from '../grid-spec.ts';
-import { CROWN_EDGE, OPAQUE_EDGE } from './shadow-edges.ts';
+import { NOWHERE, CROWN_EDGE, OPAQUE_EDGE } from './shadow-edges.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
 
 /**
@@ -39,9 +39,6 @@ interface CrownShadow {
   sideV: number;
 }
 
-/** Where the edges of a shadow stand that does not meet a row: right of every grid, where no sweep comes. */
-const NOWHERE = Infinity;
-
 /** The shadows of round bodies, pass by pass: their edges, and what they leave of the beam cell by cell. */
 export class CrownShadows {
   private readonly grid: GridSpec;
@@ -60,7 +57,7 @@ export class CrownShadows {
         solid,
         whole: kind === 'round' && base >= grid.height && openness > 0,
         opaque: kind === 'column' && openness === 0,
-        fading: fadingIn(solid.crown),
+        fading: fadingIn(openness, solid.crown.top - base),
         firstRow: 0,
         lastRow: 0,
         leftEdge: 0,

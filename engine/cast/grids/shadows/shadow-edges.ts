@@ -3,6 +3,9 @@ export const OPAQUE_EDGE = 1;
 export const VEIL_EDGE = 2;
 export const CROWN_EDGE = 3;
 
+/** Where the edges of a shadow stand that does not meet a row: right of every grid, where no sweep comes. */
+export const NOWHERE = Infinity;
+
 /**
  * The edges of one pass's shadows on a grid, bucketed by the first row they cross. A shadow is a closed chain of edges;
  * its crossings with a row, each +1 or −1 to everything on its right, add up to how often it covers each cell.

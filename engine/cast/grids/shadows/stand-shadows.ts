@@ -1,9 +1,10 @@
+import { fadingIn } from '../../../scene/crown.ts';
 import { lengthInStand } from '../../../scene/stand.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 import { decay } from '../../decay.ts';
 import type { GridStand } from '../grid-solids.ts';
 import type { GridSpec } from '../grid-spec.ts';
-import { CROWN_EDGE } from './shadow-edges.ts';
+import { NOWHERE, CROWN_EDGE } from './shadow-edges.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
 
 /**
@@ -23,9 +24,6 @@ interface StandShadow {
   farV: number;
 }
 
-/** Where the edges of a shadow stand that does not meet a row: right of every grid, where no sweep comes. */
-const NOWHERE = Infinity;
-
 /** Cells on a shadow's very edge are asked too: their beams may still run inside. [cells] */
 const RIM = 1e-6;
 
@@ -42,7 +40,7 @@ export class StandShadows {
     this.grid = grid;
     this.shadows = stands.map((solid) => ({
       solid,
-      fading: -Math.log(solid.stand.openness) / solid.stand.height,
+      fading: fadingIn(solid.stand.openness, solid.stand.height),
       firstRow: 0,
       lastRow: 0,
       leftEdge: 0,
