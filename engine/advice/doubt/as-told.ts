@@ -17,7 +17,7 @@ const GRAVITY: Readonly<Record<Verdict, number | null>> = {
  * changes the one that is told only where it moves the harm toward it.
  * @param told verdicts by plant
  */
-export function asTold({ base, inputs }: ShiftedYard, told: ReadonlyMap<string, Verdict | null>): ShiftedYard {
+export function asTold({ base, inputs }: ShiftedYard, told: ReadonlyMap<string, Verdict>): ShiftedYard {
   const verdicts = base.map(({ id, verdict }) => told.get(id) ?? verdict);
   return {
     base: base.map((plant, k) => ({ ...plant, verdict: verdicts[k] })),

@@ -1,7 +1,7 @@
 import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
-import { plantLoadsOf } from '../../load/load-of.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
 import { harmOf } from '../../load/verdict/harm-of.ts';
+import { verdictsOf } from '../../load/verdict/verdicts-of.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { nameOf } from '../../plan/words/names.ts';
@@ -36,10 +36,10 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
   // Shifts are judged at a few cells of each bed; what stands today is told from all of them, as everywhere.
   const told = harmOf(plan, request.weather);
   if (!told.ok) return told;
-  const loads = plantLoadsOf(plan, { weather: request.weather });
-  if (!loads.ok) return loads;
+  const verdicts = verdictsOf(plan, request.weather);
+  if (!verdicts.ok) return verdicts;
   const units = request.units ?? unitsOf(plan);
-  const today = asTold(yards[0].yard, new Map(loads.value.map(({ id, verdict }) => [id, verdict])));
+  const today = asTold(yards[0].yard, verdicts.value);
   yards[0] = { name: TODAY, yard: today };
   const { order, under } = adviceChanges(yards);
   const bars = inputsOf(yards)

@@ -206,7 +206,7 @@ function relighter(
   const alone = createStandingCaster(standing, directions);
   const now = new Float64Array(directions.count);
   const list = new Int32Array(directions.count);
-  const isChanged = new Uint8Array(directions.count);
+  const isAnew = new Uint8Array(directions.count);
   const lit = emptyLit(rays);
   return {
     at(point, was, own) {
@@ -215,12 +215,12 @@ function relighter(
       const meets = (solid: Standing) => mayDim(solid, point, directions, list, clear);
       if (!shines && before === NOTHING && !standing.some(meets)) return was;
       alone.sharesAt(point, undefined, now);
-      if (!markChanged(now, before, clear, isChanged) && !shines) return was;
       const { shares } = lit;
-      for (let k = 0; k < shares.length; k++) shares[k] = isChanged[k] === 1 ? now[k] : was.shares[k];
-      for (const [id, { rays: taken, left }] of was.parts) {
+      const { any, anew } = exchange(now, before, clear, was.shares, shares, isAnew);
+      if (!any && !shines) return was;
+      for (const [id, { rays: taken, left }] of anew ? was.parts : []) {
         if (id === feature.id) continue;
-        for (let n = 0; n < taken.length; n++) if (isChanged[taken[n]] === 1) shares[taken[n]] *= left[n];
+        for (let n = 0; n < taken.length; n++) if (isAnew[taken[n]] === 1) shares[taken[n]] *= left[n];
       }
       const glows = shines ? walls.on(rays.days, point, own) : was.around.map((each) => each.walls);
       lookRound(rays, lit, groundRise(scene, point), glows);
@@ -246,15 +246,40 @@ function partOf(alone: Float64Array, clear: Float64Array): Part | null {
   return part;
 }
 
-/** Marks the rays of which a caster lets another share through than before. @returns whether there are any */
-function markChanged(now: Float64Array, { rays, left }: Part, clear: Float64Array, isChanged: Uint8Array): boolean {
+/** What lets less through than this is not taken away from a share by division. */
+const LEAST_DIVISOR = 1e-3;
+
+/**
+ * Exchanges in a point's shares what a caster let through before for what it lets through now.
+ * @param into receives the shares; of rays marked in `isAnew` what the caster alone leaves
+ * @returns whether any is another, and whether any is marked
+ */
+function exchange(
+  now: Float64Array,
+  { rays, left }: Part,
+  clear: Float64Array,
+  was: Float64Array,
+  into: Float64Array,
+  isAnew: Uint8Array,
+): { readonly any: boolean; readonly anew: boolean } {
   let any = false;
+  let anew = false;
   for (let k = 0, n = 0; k < now.length; k++) {
-    const changes = now[k] !== (rays[n] === k ? left[n++] : clear[k]);
-    isChanged[k] = changes ? 1 : 0;
-    any ||= changes;
+    const before = rays[n] === k ? left[n++] : clear[k];
+    isAnew[k] = 0;
+    if (now[k] === before) {
+      into[k] = was[k];
+      continue;
+    }
+    any = true;
+    if (before >= LEAST_DIVISOR) into[k] = (was[k] / before) * now[k];
+    else {
+      into[k] = now[k];
+      isAnew[k] = 1;
+      anew = true;
+    }
   }
-  return any;
+  return { any, anew };
 }
 
 /** Whether it is a wall or building that stands near enough for its shine to tell. */

@@ -18,16 +18,7 @@ import type { Weather } from '../../sun/weather/weather.ts';
 import { type Heats, heatsOf } from './heats.ts';
 import { type Judge, judgesOf, judgeUnder } from './judges.ts';
 import { createLighter, createPartedLighter, type Lit, type PartedLighter, shinesOn } from './light.ts';
-import {
-  type DayLight,
-  dosesAt,
-  harmFrom,
-  lightOf,
-  type RayHarm,
-  type Suffered,
-  sufferedAt,
-  sufferedIn,
-} from './suffered.ts';
+import { dosesAt, harmFrom, lightOf, type RayHarm, type Suffered, sufferedAt, sufferedIn } from './suffered.ts';
 
 export interface RayYard {
   readonly base: readonly RayHarm[];
@@ -111,7 +102,7 @@ type Tell = (judge: Judge, k: number, p: number) => Told | null;
 
 interface Told {
   readonly suffered: Suffered;
-  readonly light: DayLight;
+  readonly light: number;
 }
 
 /** Harm where plants, what reaches them or the heat differ; only points at which something changed are judged again. */

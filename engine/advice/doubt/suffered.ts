@@ -27,15 +27,8 @@ export interface RayHarm {
   readonly harm: number;
   /** On the heatwave day, of its worst point. */
   readonly inHeat: HeatVerdict;
-  /** Light on the heatwave day at its top, of a bed at its first point. */
-  readonly light: DayLight;
-}
-
-export interface DayLight {
-  /** [h] */
-  readonly sunHours: number;
-  /** [Wh/m²] */
-  readonly energy: number;
+  /** Light on the heatwave day at its top, of a bed at its first point. [Wh/m²] */
+  readonly light: number;
 }
 
 /** What the heat does at one point. */
@@ -79,7 +72,7 @@ function judgedOn(leaf: LeafDay, judge: Judge, { ofDay, around }: Lit, day: numb
 }
 
 /** A plant's harm is the mean of its points, what the heatwave day does to it that of the worst. */
-export function harmFrom(judge: Judge, points: readonly Suffered[], light: DayLight): RayHarm {
+export function harmFrom(judge: Judge, points: readonly Suffered[], light: number): RayHarm {
   const inHeat = gravest(points.map((point) => point.inHeat));
   return {
     judge,
@@ -91,16 +84,14 @@ export function harmFrom(judge: Judge, points: readonly Suffered[], light: DayLi
   };
 }
 
-export function lightOf({ rays, heatwave }: Heats, { ofDay, around }: Lit): DayLight {
+export function lightOf({ rays, heatwave }: Heats, { ofDay, around }: Lit): number {
   const { moments, samples } = rays.days[heatwave];
   const shares = ofDay[heatwave];
   const { sky } = around[heatwave];
-  let sunHours = 0;
   let energy = 0;
   for (let k = 0; k < samples.count; k++) {
     const { beam, diffuse, sinAltitude } = moments[k];
-    sunHours += shares[k] * samples.hours[k];
     energy += (shares[k] * beam * sinAltitude + sky * diffuse) * samples.hours[k];
   }
-  return { sunHours, energy };
+  return energy;
 }

@@ -1,8 +1,9 @@
 import { isTooDark } from '../../load/light/light-class.ts';
-import type { Nine, Outcome, Verdict } from '../../load/types.ts';
+import type { Outcome, Verdict } from '../../load/types.ts';
 import { isEstablished } from '../../load/verdict/limit.ts';
-import { milderBy, verdictOf } from '../../load/verdict/verdict.ts';
+import { milderBy, verdictInLight } from '../../load/verdict/verdict.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
+import { meanOf } from '../../plan/numbers/mean.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import type { Judge } from './judges.ts';
@@ -23,24 +24,18 @@ export type VerdictOf = (drawn: RayHarm, now: RayHarm) => Verdict;
 export function rayVerdicts(plan: Plan, weather?: Weather): Outcome<VerdictOf> {
   const season = yardOf(plan, { kind: 'season' }, weather);
   if (!season.ok) return season;
-  const known = new Map<string, Nine>();
-  const lightFor = (judge: Judge): Nine => {
+  const known = new Map<string, number>();
+  const lightFor = (judge: Judge): number => {
     const light = known.get(judge.feature.id) ?? seasonLight(season.value, judge);
     known.set(judge.feature.id, light);
     return light;
   };
   const value: VerdictOf = (drawn, now) => {
     const { feature, row } = drawn.judge;
-    const milder = milderBy(row, isEstablished(plan, feature));
-    const [bright, dark] = [false, true].map((tooDark) => verdictOf(now.inHeat, milder, tooDark));
-    if (bright === dark) return bright;
-    const light = lightFor(drawn.judge);
-    const left = {
-      ...light,
-      sunHours: light.sunHours * ratio(now.light.sunHours, drawn.light.sunHours),
-      dailyLight: light.dailyLight * ratio(now.light.energy, drawn.light.energy),
-    };
-    return isTooDark(row, left) ? dark : bright;
+    return verdictInLight(now.inHeat, milderBy(row, isEstablished(plan, feature)), () => {
+      const dailyLight = lightFor(drawn.judge) * ratio(now.light, drawn.light);
+      return isTooDark(row, { dailyLight });
+    });
   };
   return { ok: true, value };
 }
@@ -49,10 +44,7 @@ function ratio(a: number, b: number): number {
   return b > 0 ? a / b : 1;
 }
 
-/** At the top; of a bed the mean of its points. */
-function seasonLight(yard: Yard, { feature, points, own }: Judge): Nine {
-  if (feature.kind !== 'bed') return nineAt(yard, points[0], own);
-  const nines = points.map((point) => nineAt(yard, point));
-  const mean = (key: keyof Nine) => nines.reduce((sum, nine) => sum + nine[key], 0) / nines.length;
-  return { ...nines[0], sunHours: mean('sunHours'), dailyLight: mean('dailyLight') };
+/** Daily light at the top; of a bed the mean of its points. [mol/m² a day] */
+function seasonLight(yard: Yard, { feature, points, own }: Judge): number {
+  return meanOf((feature.kind === 'bed' ? points : [points[0]]).map((point) => nineAt(yard, point, own).dailyLight));
 }

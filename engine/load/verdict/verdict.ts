@@ -24,6 +24,12 @@ export function verdictOf(heat: HeatVerdict, milder: Milder, tooDark: boolean): 
   return 'fine';
 }
 
+/** The same where light takes long to find: it is asked for where want of it can decide. */
+export function verdictInLight(heat: HeatVerdict, milder: Milder, isTooDark: () => boolean): Verdict {
+  const [bright, dark] = [false, true].map((tooDark) => verdictOf(heat, milder, tooDark));
+  return bright !== dark && isTooDark() ? dark : bright;
+}
+
 /**
  * Index of the worst point: of those with the gravest verdict the one with the largest dose, then the warmest, then the
  * first.
