@@ -4,7 +4,7 @@ import { verdictsOf } from '../../../../engine/load/verdict/verdicts-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { hardPlan } from '../../../hard-plans.ts';
-import { valueOf } from '../yard-plan.ts';
+import { valueOf } from '../../../parts/outcome.ts';
 
 const SHADY: Plan = hardPlan('small', 9004);
 const YARDS: Readonly<Record<string, Plan>> = {
