@@ -53,7 +53,6 @@ export function hardeningOf(from: number, to: number, start: CivilDate | null = 
       'No move in the three days before a heatwave, or during one. A move from shade into full sun in high ' +
         'summer is better left for autumn.',
       'If leaves bleach, go back one step. Old leaves do not get used to it fully; new ones do.',
-      'Common practice, no trial behind the days.',
     ],
   };
 }

@@ -81,7 +81,11 @@ export function cheaperHeadline(plan: Plan, steps: readonly LadderStep[]): strin
   const water = steps.find(({ id }) => id === 'water');
   if (water !== undefined && water.sparedShare === null) return `${water.name}; then cloth over the plants that burn.`;
   if (water !== undefined && areCoolCrops(plan, water.serves))
-    return `${capital(sowCool(namesInside(plan, water.serves)))}: free. Or mulch, water, and try cloth.`;
+    return shortEnough(
+      ...[namesInside(plan, water.serves), 'them'].map(
+        (whom) => `${capital(sowCool(whom))}: free. Or mulch, water, and try cloth.`,
+      ),
+    );
   return 'Mulch and water first; then cloth over the plants that burn.';
 }
 

@@ -40,7 +40,7 @@ export function clothNotes(model: FrameModel, units: Units): string[] {
 }
 
 /** Of frost cloth that lets 70 to 85 % of the light through. */
-export function fleeceWeight(units: Units): string {
+function fleeceWeight(units: Units): string {
   return units === 'metric' ? '17 to 42 g/m²' : '½ to 1¼ oz/yd²';
 }
 

@@ -67,9 +67,8 @@ const CAUTIONS: readonly KeptCaution[] = [
     tasks: ['floor'],
     stop: true,
     text:
-      'Stop if this is a flat roof or a balcony: nothing is screwed through its waterproof skin, and every weight ' +
-      'stands on a board with a mat under it. Whoever owns the building has to allow it, and an engineer says what ' +
-      'weights, people and wind it bears. Stay back from the edge: what blows off falls on somebody.',
+      'Stop if this is a flat roof or a balcony: nothing goes through its waterproof skin, and each weight stands on ' +
+      'a board and a mat. Its owner has to allow it, an engineer says what it bears. Stay back from the edge.',
   },
   {
     // Source: This project’s own distances.

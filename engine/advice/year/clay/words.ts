@@ -9,7 +9,7 @@ import { nameOf } from '../../../plan/words/names.ts';
 import type { Advice } from '../advice.ts';
 import { GALLON, litresWords } from '../water/litres-words.ts';
 import { daysFolded, namesInside, sentenceCase } from '../words.ts';
-import { CLAY_FIRST, CLAY_LIGHT, CLAY_NEXT } from './mix.ts';
+import { CLAY_FIRST, CLAY_NEXT } from './mix.ts';
 import type { ClayAdvice, ClayPlant } from './types.ts';
 
 export function clayWords(plan: Plan, { plants, skipped, washedOff }: Omit<ClayAdvice, 'advice'>): Advice[] {
@@ -86,12 +86,6 @@ function mixWords(units: Units): Advice[] {
         `First coat ${perFill(CLAY_FIRST, units)}, later coats ${perFill(CLAY_NEXT, units)}, stirred or ` +
         `shaken all the while.`,
     },
-    {
-      basis: 'common practice',
-      text:
-        `A garden’s light coat is ${perFill(CLAY_LIGHT, units)} ` +
-        `(${units === 'metric' ? 'about 170 ml of loose powder' : 'about half a cup'}), where looks matter.`,
-    },
   ];
 }
 
@@ -136,11 +130,6 @@ function effectWords(plants: readonly ClayPlant[], units: Units): Advice[] {
       text:
         `Trials measured crowns up to ${degrees(5)} cooler and less burnt fruit, but not in every season; ` +
         `${degrees(8)}, as some promise, is twice what most measured.`,
-    },
-    {
-      basis: 'trial',
-      source: 'Rosati et al. 2007, Ann. Bot. 99:255–263',
-      text: 'A sprayed leaf works with about a fifth less light, inner leaves gain.',
     },
   ];
 }

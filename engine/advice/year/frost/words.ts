@@ -1,12 +1,6 @@
 /** Frosty nights in sentences: when, who needs what, and how to cover; and the same plant by plant for a table. */
 
-import { fleeceWeight } from '../../../frame/shop/cloth-words.ts';
-import { FLEECE_REACH } from '../../../frame/shop/cloth.ts';
 import { dayWords, monthWord } from '../../../plan/dates/dates.ts';
-import { riseOf } from '../../../plan/defaults.ts';
-import { middleOf } from '../../../plan/edit/edit-feature.ts';
-import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
-import { pointInRing } from '../../../plan/geometry/shapes.ts';
 import { isCloth } from '../../../plan/kinds.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { formatClock } from '../../../plan/units/clock.ts';
@@ -214,36 +208,17 @@ export function coverWords(plan: Plan, found: Found): Advice[] {
         `Expect 0 to ${formatTemperatureDifference(MOST_GAINED, units)} from a fleece on a clear calm night, ` +
         `${windGain(units)} in wind or under cloud.`,
     },
-    {
-      basis: 'extension practice',
-      source: 'Penn State Extension, on floating row covers',
-      text: `Fleece of ${fleeceWeight(units)} lets 70 to 85 % of the light through.`,
-    },
     ...(plan.features.some(isCloth)
       ? [
           {
             basis: 'our estimate' as const,
             text:
-              'Shade cloth left up in winter gains a degree at most and takes the sun that is wanted then: take it ' +
-              `off${carriesFleece(plan, found) ? ' and lay the frost cloth over the same frame' : ''}.`,
+              'Shade cloth left up in winter gains a degree at most and takes the sun that is wanted then: ' +
+              'take it off.',
           },
         ]
       : []),
   ];
-}
-
-/** Whether a roof that a fleece can be thrown over from the ground stands over a plant that is to be covered. */
-function carriesFleece(plan: Plan, found: Found): boolean {
-  const wrapped = hurtIn(found)
-    .tender.filter(({ help }) => help === 'wrap')
-    .map(({ plant }) => plant);
-  const covered = plan.features.filter(({ id }) => wrapped.includes(id)).map(middleOf);
-  return plan.features.some(
-    (feature) =>
-      feature.kind === 'canopy' &&
-      Math.max(feature.height, feature.height + riseOf(feature)) <= FLEECE_REACH &&
-      covered.some((at) => pointInRing(at, footprintOf(feature))),
-  );
 }
 
 /**

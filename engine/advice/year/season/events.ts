@@ -91,7 +91,7 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
           basis: 'common practice',
           text: `Where ${they} cannot be carried back, cloth over ${them} all day instead: ${listWords(cloths)}.`,
         },
-        ...steps.notes.slice(0, -1).map((text): Advice => ({ basis: 'common practice', text })),
+        ...steps.notes.map((text): Advice => ({ basis: 'common practice', text })),
       ],
     },
   ];
