@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { bareData } from './build/bare-data.ts';
+import { columnData } from './build/column-data.ts';
 import { leanLeaflet } from './build/lean-leaflet.ts';
 import { packedData } from './build/packed-data.ts';
 import { plainCalls } from './build/plain-calls.ts';
@@ -29,7 +30,7 @@ const sharedEngine = {
 
 export default defineConfig(({ command, mode }) => {
   const single = mode === SINGLE_FILE_MODE;
-  const common = [bareData(), leanLeaflet(), plainCalls(), workers()];
+  const common = [bareData(), columnData(), leanLeaflet(), plainCalls(), workers()];
   return {
     root: fileURLToPath(new URL('.', import.meta.url)),
     base: './',
