@@ -8,7 +8,7 @@ const IN_COLUMNS = '\0columns:';
 
 type Row = Readonly<Record<string, unknown>>;
 
-/** Sends rows column by column, as which gzip makes them shorter by a tenth; they are rows again when they are loaded. */
+/** Sends rows column by column: gzip makes them shorter by a tenth so. They are rows again once they are loaded. */
 export function columnData(): Plugin {
   return {
     name: 'column-data',
