@@ -1,4 +1,4 @@
-import { firstsOfBlocks } from '../../load/leaf/surroundings-at.ts';
+import { middlesOfBlocks } from '../../load/leaf/surroundings-at.ts';
 import { cellCenter, cellPoint } from '../../load/light/grid-of.ts';
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
@@ -29,15 +29,15 @@ export function bedSample(plan: Plan, bed: Bed, most = BED_POINTS): BedSample[] 
     if (block) block.push(index);
     else blocks.set(key, [index]);
   }
-  const firsts = firstsOfBlocks(grid, indices);
-  const firstOf = new Map(indices.map((index, n) => [index, firsts[n]]));
-  const wallsFrom = new Map(firsts.map((first) => [first, cellPoint(grid, first)]));
+  const middles = middlesOfBlocks(grid, indices);
+  const middleOf = new Map(indices.map((index, n) => [index, middles[n]]));
+  const wallsFrom = new Map(middles.map((middle) => [middle, cellPoint(grid, middle)]));
   return [...blocks.values()].map((block): BedSample => {
     const centers = block.map((index) => cellCenter(grid, index));
     const mean = (axis: 0 | 1) => centers.reduce((sum, center) => sum + center[axis], 0) / centers.length;
     const at: SpacePoint = [mean(0), mean(1), grid.height];
-    const first = firstOf.get(block[block.length >> 1]);
-    const wallsAt = (first === undefined ? undefined : wallsFrom.get(first)) ?? at;
+    const middle = middleOf.get(block[block.length >> 1]);
+    const wallsAt = (middle === undefined ? undefined : wallsFrom.get(middle)) ?? at;
     return { at, wallsAt, part: block.length / indices.length };
   });
 }
