@@ -119,7 +119,7 @@ function walkableOf(
   const parts = createParts(columns, rows);
   const main = parts.largest(free);
   const left = new Uint8Array(main.length);
-  const walked = [...main.keys()].filter((index) => main[index] === 1).map(centre);
+  const walked = [...free.keys()].filter((index) => free[index] === 1).map(centre);
   return {
     isWithin: (at, reach) =>
       walked.length === 0 ||
