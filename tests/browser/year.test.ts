@@ -107,6 +107,19 @@ describe('in one visit', () => {
   });
 
   test('damage, spray, rain, cloth and a word are each noted in at most four taps; the next year asks what grew', async () => {
+    // The comparison that misses a summer leads to where it is noted, and one is back.
+    const opinion = await turnTo(page, 'Did it work?');
+    await opinion.getByRole('button', { name: /^Note 20\d\d$/ }).click();
+    const missed = page.getByRole('form', { name: 'Damage' });
+    expect(await missed.getByLabel('On', { exact: true }).locator('option:checked').textContent()).toBe('Lemon pot');
+    expect(await missed.getByLabel('Date').inputValue()).toMatch(/-07-19$/);
+    await missed.getByRole('button', { name: 'Save' }).click();
+    await opinion
+      .getByText(/^Lemon pot: too little to tell\./)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: 'Undo: Note damage' }).click();
+
     const diary = await turnTo(page, 'Diary');
     const adds = diary.getByRole('group', { name: 'Add to the diary' });
     const before = await diary.getByRole('listitem').count();

@@ -28,7 +28,7 @@ export function reviewHeadline(plan: Plan, { years, damage }: Pick<ReviewResult,
   return noted === undefined
     ? 'Nothing to hold against each other yet: note the damage of each summer, also where there is none.'
     : shortEnough(
-        `One summer’s damage is noted: score ${namedInside(plan, noted.plant)} after the next, and it can be told.`,
-        'One summer’s damage is noted: score the same plants again after the next.',
+        `One summer’s damage is noted: score ${namedInside(plan, noted.plant)} in another too, and it can be told.`,
+        'One summer’s damage is noted: score the same plants in another too.',
       );
 }

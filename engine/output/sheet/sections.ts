@@ -13,7 +13,7 @@ import { formatCut, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { checklist, list, section, sentence, type SheetSection, table } from './part.ts';
 import { cutList, partsAndJoints, shopping, tools } from './shop.ts';
-import { anchors, method, strength, wind } from './strength.ts';
+import { anchors, strength, wind } from './strength.ts';
 
 export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSection[] {
   const sections = [
@@ -34,7 +34,6 @@ export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSe
     storm,
     winter,
     asBuilt,
-    method,
   ];
   return sections.map((of) => of(sheet, units)).filter(({ parts }) => parts.length > 0);
 }

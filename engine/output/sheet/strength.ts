@@ -4,11 +4,10 @@ import { formatForce, formatSlight } from '../../frame/layout/lengths.ts';
 import { groundPlace } from '../../frame/strength/grounds.ts';
 import { STEEL } from '../../frame/strength/tube.ts';
 import { LEAN_ON_POST, LEAN_ON_RAIL } from '../../frame/strength/wind-plan.ts';
-import { holesFactor } from '../../frame/strength/wind.ts';
 import type { BuildSheet } from '../../frame/types.ts';
-import { formatArea, formatCut, formatMass, formatSpeed, formatShare } from '../../plan/units/shown.ts';
+import { formatCut, formatMass, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { list, section, sentence, type SheetSection, table } from './part.ts';
+import { section, sentence, type SheetSection, table } from './part.ts';
 
 export function strength(sheet: BuildSheet, units: Units): SheetSection {
   const roof = sheet.kind === 'canopy';
@@ -80,43 +79,6 @@ export function wind(sheet: BuildSheet, units: Units): SheetSection {
       : 'Nothing near this roof catches the wind below it, so the mild end counts, as long as nothing is stacked ' +
         'or grown up under it.';
   return section('wind', 'Wind', [table(head, rows, [1, 2, 3]), ...(roof ? [sentence(blocked)] : [])]);
-}
-
-const LABEL =
-  'The percentage on a cloth’s label is the light it stops. Wind goes by the share covered with yarn, which differs ' +
-  'by a few points; one number is used for both here.';
-
-/** For those who check the figures. */
-export function method(sheet: BuildSheet, units: Units): SheetSection {
-  return section('method', 'How it is reckoned', [
-    sentence(formulas(sheet, units)),
-    list([...sheet.uplift.sources, LABEL]),
-  ]);
-}
-
-/** The formulas themselves are metric, whatever the units shown: they are read by those who check them. */
-function formulas({ uplift, kind, cloth: { pieces } }: BuildSheet, units: Units): string {
-  const up =
-    kind === 'canopy'
-      ? `Uplift ${uplift.formula}, C ${uplift.coefficient.clear.toFixed(1)} (free below) to ` +
-        `${uplift.coefficient.blocked.toFixed(1)} (blocked), Kp ${uplift.holes.toFixed(2)}, A ` +
-        `${formatArea(uplift.area, units)}. `
-      : '';
-  const standing = pieces.filter(({ between }) => between !== null);
-  const side =
-    uplift.sideFormula === null
-      ? ''
-      : `Push on cloth that stands ${uplift.sideFormula}, Kp ` +
-        `${[...new Set(standing.map(({ density }) => holesFactor(density).toFixed(2)))].join(' and ')}, A its own ` +
-        `area${
-          standing.length > 1 && kind === 'canopy'
-            ? '; the table has the drops that one wind strikes ' + 'together'
-            : ''
-        }. `;
-  return (
-    `${up}${side}F in newtons, V in m/s, A in m². Own weight of tube and cloth ` +
-    `${formatMass(uplift.ownWeight, units)}.`
-  );
 }
 
 export function anchors(sheet: BuildSheet, units: Units): SheetSection {

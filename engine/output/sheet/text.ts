@@ -4,15 +4,15 @@ import type { BuildSheet } from '../../frame/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { cutBars } from './cut-bars.ts';
+import { sheetInFull } from './in-full.ts';
 import type { SheetPart } from './part.ts';
-import { sheetSections } from './sections.ts';
 
 const WIDEST = 100;
 
 /** @param columns Width of the page; running text stays below the widest that reads well. */
 export function sheetText(sheet: BuildSheet, units: Units, columns: number): string {
   const width = Math.min(columns, WIDEST);
-  const sections = sheetSections(sheet, units).map(({ title, parts }, index) => {
+  const sections = sheetInFull(sheet, units).map(({ title, parts }, index) => {
     const rule = (index === 0 ? '=' : '-').repeat(title.length);
     return [
       title,

@@ -13,14 +13,12 @@ export function Paper({ sheet }: { readonly sheet: BuildSheet }) {
       <PaperHead />
       <Ink svg={measureMe()} />
       {unknowns.value.length > 0 && <p class="anchors-open">{unknownWords()}</p>}
-      {sheetSections(sheet, units.value)
-        .filter(({ id }) => id !== 'method')
-        .map(({ id, title, parts }) => (
-          <section key={id} id={`sheet-${id}`}>
-            <h2>{title}</h2>
-            <Parts parts={parts} sheet={sheet} answered={openStops(sheet).length === 0} />
-          </section>
-        ))}
+      {sheetSections(sheet, units.value).map(({ id, title, parts }) => (
+        <section key={id} id={`sheet-${id}`}>
+          <h2>{title}</h2>
+          <Parts parts={parts} sheet={sheet} answered={openStops(sheet).length === 0} />
+        </section>
+      ))}
     </article>
   );
 }

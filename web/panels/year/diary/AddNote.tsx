@@ -6,6 +6,7 @@ import { plan, units } from '../../../state/yard.ts';
 import { ChoiceBox } from '../../parts/boxes/ChoiceBox.tsx';
 import { SIDE_CHOICES, sideKey, sideOfKey } from '../../parts/side-choices.ts';
 import { clothsOf, namesById, plantsOf } from '../lists.ts';
+import { missing } from '../page.ts';
 import { today } from '../season.ts';
 import { TypedBox } from '../TypedBox.tsx';
 import { AddForm } from './AddForm.tsx';
@@ -22,7 +23,9 @@ interface Props {
   onDone(): void;
 }
 
-/** One entry of the diary: the date is today's, the thing the first that fits, so that Save is near. */
+/**
+ * One entry of the diary: the date is today's, the thing the one noted last or the first that fits, so that Save is near.
+ */
 export function AddNote({ what, title, onDone }: Props) {
   const things = namesById(
     what.startsWith('cloth') ? clothsOf(plan.value) : what === 'damage' || what === 'spray' ? plantsOf(plan.value) : [],
@@ -30,8 +33,8 @@ export function AddNote({ what, title, onDone }: Props) {
   const [entry, setEntry] = useState<JournalEntry>({
     date: today(),
     what,
-    feature: what === 'spray' ? undefined : Object.keys(things)[0],
-    ...(what === 'damage' ? { amount: 2, part: 'leaf' } : {}),
+    feature: what === 'spray' ? undefined : lastNoted(what, things),
+    ...(what === 'damage' ? { amount: 2, part: 'leaf', ...missing.value } : {}),
   });
   const [rain, setRain] = useState('');
   const [fault, setFault] = useState<string | null>(null);
@@ -66,6 +69,11 @@ export function AddNote({ what, title, onDone }: Props) {
       <TypedBox label="Words (may stay empty)" type="text" value={entry.text ?? ''} onInput={(text) => set({ text })} />
     </AddForm>
   );
+}
+
+function lastNoted(what: JournalWhat, things: Readonly<Record<string, string>>): string | undefined {
+  const notes = plan.value.journal?.filter((entry) => entry.what === what && (entry.feature ?? '') in things);
+  return notes?.at(-1)?.feature ?? Object.keys(things)[0];
 }
 
 function DamageFields({

@@ -13,6 +13,7 @@ import { plan, units } from '../../../state/yard.ts';
 import { SIDE_CHOICES, sideKey } from '../../parts/side-choices.ts';
 import { timesIn } from '../../parts/times.ts';
 import { clothsOf, namesById, plantsOf } from '../lists.ts';
+import { missing, page } from '../page.ts';
 import { AddNote } from './AddNote.tsx';
 import { AddReading } from './AddReading.tsx';
 
@@ -37,8 +38,12 @@ interface Line {
 
 /** The diary: what happened in the yard, newest first, and a button a thing to add. */
 export function Diary() {
-  const [adds, setAdds] = useState<Kind | null>(null);
-  const close = (): void => setAdds(null);
+  const [adds, setAdds] = useState<Kind | null>(missing.value && 'damage');
+  function close(): void {
+    setAdds(null);
+    if (missing.value !== null) page.value = 'Did it work?';
+    missing.value = null;
+  }
   const lines = linesOf();
   return (
     <section aria-label="Diary">

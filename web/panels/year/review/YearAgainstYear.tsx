@@ -1,41 +1,33 @@
+import type { ComponentChild } from 'preact';
 import { DAMAGE_SCALE, nameOf, seasonYearOf } from '../../../../engine/index.ts';
-import type { DamageNote, Plan, ReviewResult, YearComparison } from '../../../../engine/index.ts';
+import type { CivilDate, DamageNote, ReviewResult, YearComparison } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { LeafScore } from '../diary/LeafScore.tsx';
+import { missing, page } from '../page.ts';
+import { today } from '../season.ts';
 import { Summers } from './Summers.tsx';
 
 /** Last year and this year side by side, plant by plant, with the verdict in words. */
 export function YearAgainstYear({ damage, years }: Pick<ReviewResult, 'damage' | 'years'>) {
-  const alone = oneYearOnly(plan.value, damage, years);
+  const alone = oneYearOnly(damage, years);
   return (
     <>
       <h3>Year against year</h3>
       {years.map((each) => (
         <Compared key={each.plant} compared={each} />
       ))}
-      {alone.map(({ plant, year, score }) => (
-        <table key={plant} class="two-years">
-          <caption>
-            <bdi>{nameOf(plan.value, plant)}</bdi>
-          </caption>
-          <thead>
-            <tr>
-              <td />
-              <th scope="col">{year}</th>
-              <th scope="col">{year + 1}</th>
-            </tr>
-          </thead>
-          <tbody>
-            <tr>
-              <th scope="row">Damage</th>
-              <td>
-                <Score score={score} />
-              </td>
-              <td>not noted yet</td>
-            </tr>
-          </tbody>
-        </table>
-      ))}
+      {alone.map(({ plant, date, score }) => {
+        const year = seasonYearOf(plan.value, date);
+        const [before, after] = [-1, 1].map((by) => `${Number(date.slice(0, 4)) + by}${date.slice(4)}`);
+        // The summer after, or the one before where that is still to come.
+        const [year0, lacks] = after <= today() ? [year, after] : [year - 1, before];
+        const scores = [<Score key="score" score={score} />, <NoteIt key="note" plant={plant} date={lacks} />];
+        return (
+          <TwoYears key={plant} plant={plant} years={[year0, year0 + 1]}>
+            {lacks === after ? scores : scores.toReversed()}
+          </TwoYears>
+        );
+      })}
       {years.length === 0 && (
         <p>
           {damage.length === 0
@@ -56,30 +48,58 @@ function Compared({ compared: { plant, years, damage, headline, sentence } }: { 
       <p>
         <strong>{headline}</strong> {sentence.slice(headline.length + 1)}
       </p>
-      <table class="two-years">
-        <caption>
-          <bdi>{nameOf(plan.value, plant)}</bdi>
-        </caption>
-        <thead>
-          <tr>
-            <td />
-            <th scope="col">{years[0]}</th>
-            <th scope="col">{years[1]}</th>
-          </tr>
-        </thead>
-        <tbody>
-          <tr>
-            <th scope="row">Damage</th>
-            <td>
-              <Score score={damage[0]} />
-            </td>
-            <td>
-              <Score score={damage[1]} />
-            </td>
-          </tr>
-        </tbody>
-      </table>
+      <TwoYears plant={plant} years={years}>
+        {damage.map((score, k) => (
+          <Score key={k} score={score} />
+        ))}
+      </TwoYears>
     </>
+  );
+}
+
+interface TwoYearsProps {
+  readonly plant: string;
+  readonly years: readonly number[];
+  /** One a year. */
+  readonly children: readonly ComponentChild[];
+}
+
+function TwoYears({ plant, years, children }: TwoYearsProps) {
+  return (
+    <table class="two-years">
+      <caption>
+        Damage: <bdi>{nameOf(plan.value, plant)}</bdi>
+      </caption>
+      <thead>
+        <tr>
+          {years.map((year) => (
+            <th key={year} scope="col">
+              {year}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        <tr>
+          {children.map((score, k) => (
+            <td key={k}>{score}</td>
+          ))}
+        </tr>
+      </tbody>
+    </table>
+  );
+}
+
+/** The way to the diary for a summer that nothing is noted of. */
+function NoteIt({ plant, date }: { readonly plant: string; readonly date: CivilDate }) {
+  function note(): void {
+    missing.value = { feature: plant, date };
+    page.value = 'Diary';
+  }
+  return (
+    <button type="button" onClick={note}>
+      Note {date.slice(0, 4)}
+    </button>
   );
 }
 
@@ -94,15 +114,14 @@ function Score({ score }: { readonly score: number }) {
 
 /** Plants scored in one summer, by their worst. */
 function oneYearOnly(
-  of: Plan,
   damage: readonly DamageNote[],
   years: readonly YearComparison[],
-): readonly { readonly plant: string; readonly year: number; readonly score: number }[] {
+): readonly { readonly plant: string; readonly date: CivilDate; readonly score: number }[] {
   const plants = [...new Set(damage.map(({ plant }) => plant))].filter(
     (plant) => !years.some((each) => each.plant === plant),
   );
   return plants.map((plant) => {
     const own = damage.filter((note) => note.plant === plant);
-    return { plant, year: seasonYearOf(of, own[0].date), score: Math.max(...own.map(({ score }) => score)) };
+    return { plant, date: own[0].date, score: Math.max(...own.map(({ score }) => score)) };
   });
 }
