@@ -99,14 +99,10 @@ export interface AnchorPlan {
 
 export interface GustRow {
   readonly gust: number;
-  readonly kmh: number;
-  readonly mph: number;
   /** [Pa] */
   readonly pressure: number;
   /** [N] */
   readonly uplift: WindRange;
-  /** [kgf] */
-  readonly upliftKgf: WindRange;
   /** On all drops that one wind can strike, or on the screen. [N] */
   readonly sidePush: number;
 }
@@ -125,7 +121,6 @@ export interface UpliftPlan {
   readonly blockedBy: readonly string[];
   /** Weight of tube and cloth. [kg] */
   readonly ownWeight: number;
-  readonly sources: readonly string[];
   readonly wording: string;
 }
 

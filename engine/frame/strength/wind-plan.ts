@@ -33,20 +33,6 @@ export const LEAN_ON_RAIL = 200;
 export const LEAN_ON_POST = 100;
 /** Length factor of a post fixed at its foot only, as AISC designs it (table C-A-7.1, from memory). */
 const FREE_TOP = 2.1;
-const KMH = 3.6;
-const MPH = 1 / 0.44704;
-
-const ROOF_SOURCES = [
-  'Coefficients: BS 6399-2:1997 table 13, free monopitch roofs; flat and blocked below EN 1991-1-4 table 7.6 ' +
-    '(from memory).',
-];
-const SIDE_SOURCES = ['Side push 1.2: EN 1991-1-4 table 7.9, free-standing walls (from memory).'];
-const SOURCES = [
-  'Pressure 0.613·V² Pa: ASCE/SEI 7, all site factors 1 (from memory); V is the 3-second gust.',
-  'Holes: 1 − (1 − d)², AS/NZS 1170.2 appendix D (from memory), the most cautious of the published forms.',
-  'Rails: simply supported beams, Roark’s Formulas for Stress and Strain, 8th ed., table 8.1 (from memory); 165 ' +
-    'MPa (23,900 psi) is this project’s own allowable.',
-];
 
 /** Each direction's rail as a beam under its own weight and the cloth's, and the gust that it bears. */
 export function spansOf(model: FrameModel, tube: TubeSection): Span[] {
@@ -156,21 +142,13 @@ export function upliftPlan(
       const uplift = upliftForce(gust, model.roofArea, density, model.pitchDeg);
       return {
         gust,
-        kmh: gust * KMH,
-        mph: gust * MPH,
         pressure: windPressure(gust),
         uplift,
-        upliftKgf: { clear: uplift.clear / GRAVITY, blocked: uplift.blocked / GRAVITY },
         sidePush: strongestPush(model, gust),
       };
     }),
     blockedBy,
     ownWeight,
-    sources: [
-      ...SOURCES,
-      ...(model.kind === 'canopy' ? ROOF_SOURCES : []),
-      ...(model.standing.length > 0 ? SIDE_SOURCES : []),
-    ],
     wording: windWording(units),
   };
 }

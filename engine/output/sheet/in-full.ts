@@ -1,4 +1,5 @@
 /** The build sheet with how it is reckoned at its end: for the command line and for files, not for the page. */
+import { windSources } from '../../frame/strength/wind-sources.ts';
 import { holesFactor } from '../../frame/strength/wind.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import { formatArea, formatMass } from '../../plan/units/shown.ts';
@@ -18,7 +19,7 @@ const LABEL =
 function method(sheet: BuildSheet, units: Units): SheetSection {
   return section('method', 'How it is reckoned', [
     sentence(formulas(sheet, units)),
-    list([...sheet.uplift.sources, LABEL]),
+    list([...windSources(sheet), LABEL]),
   ]);
 }
 

@@ -1,4 +1,5 @@
 import { sheetOf } from '../../frame/sheet.ts';
+import { windSources } from '../../frame/strength/wind-sources.ts';
 import { isCloth } from '../../plan/kinds.ts';
 import type { Plan } from '../../plan/types.ts';
 import { withOptions } from '../../plan/yards/options.ts';
@@ -31,7 +32,9 @@ export const sheet: Verb = {
       asked === undefined ? firstToBuild(planOf(request)) : { plan: planOf(request), id: asked };
     const result = sheetOf({ ...plan, units: request.units }, id ?? '');
     if (!result.ok) return result;
-    return { ok: true, json: result.sheet, text: sheetText(result.sheet, request.units, request.page.columns), notes };
+    const uplift = { ...result.sheet.uplift, sources: windSources(result.sheet) };
+    const text = sheetText(result.sheet, request.units, request.page.columns);
+    return { ok: true, json: { ...result.sheet, uplift }, text, notes };
   },
 };
 

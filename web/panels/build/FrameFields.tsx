@@ -98,7 +98,7 @@ function SeldomChanged({ frame, braces }: { readonly frame: FrameChoice; readonl
         onChange={(bottomRails) => chooseFrame({ bottomRails })}
       />
       {braces && <BracesChoice frame={frame} />}
-      <p class="quiet">Take-off: how much of the way between post middles the joint swallows.</p>
+      <p class="quiet">Take-off: what the joint swallows of the way between post middles.</p>
     </details>
   );
 }

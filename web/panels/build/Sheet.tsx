@@ -107,12 +107,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
       >
         <OpenWords />
         {blocks.map(({ title, content }, index) => (
-          <section
-            key={title}
-            id={`build-${title.toLowerCase().replaceAll(' ', '-')}`}
-            class={index === current ? 'sheet-block current' : 'sheet-block'}
-            aria-label={title}
-          >
+          <section key={title} class={index === current ? 'sheet-block current' : 'sheet-block'} aria-label={title}>
             <h2 class="unseen">{title}</h2>
             {content}
           </section>
@@ -169,7 +164,7 @@ function PageTurning({ blocks, current }: { readonly blocks: readonly Block[]; r
           </button>
         ))}
       </nav>
-      <nav class="sheet-pages" aria-label="Pages of the sheet">
+      <nav class="sheet-pages screen-only" aria-label="Pages of the sheet">
         <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>
           ◂ Back
         </button>

@@ -28,13 +28,10 @@ export function YearAgainstYear({ damage, years }: Pick<ReviewResult, 'damage' |
           </TwoYears>
         );
       })}
-      {years.length === 0 && (
+      {damage.length === 0 && (
         <p>
-          {damage.length === 0
-            ? 'No damage noted yet. Note it this year and next, also where there is none: '
-            : 'Damage of one year only. Note it the other year too, also where there is none: '}
-          two years can be held against each other, and a plant that nothing was changed about tells how much the
-          weather did.
+          No damage noted yet. Note it this year and next, also where there is none; a plant that nothing was changed
+          about tells how much the weather did.
         </p>
       )}
       <Summers />
