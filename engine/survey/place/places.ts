@@ -99,7 +99,7 @@ function ranked(text: string): Ranked[] {
 
 /** @param head What stands before the first comma, `behind` what stands after it */
 function rankOf(town: Town, wanted: string, head: string, behind: string): number {
-  const names = [plain(town.name), ...(OWN_NAMES.get(town.name) ?? [])];
+  const names = [plain(town.name), ...(OWN_NAMES[town.name] ?? [])];
   return Math.min(...names.map((name) => rankBy(name, town, wanted, head, behind)));
 }
 
