@@ -1,4 +1,5 @@
 /** Where the figures of wind come from: for those who check them, not for the page. */
+
 import type { BuildSheet } from '../types.ts';
 
 const ROOF_SOURCES = [

@@ -1,4 +1,5 @@
 /** The build sheet with how it is reckoned at its end: for the command line and for files, not for the page. */
+
 import { windSources } from '../../frame/strength/wind-sources.ts';
 import { holesFactor } from '../../frame/strength/wind.ts';
 import type { BuildSheet } from '../../frame/types.ts';

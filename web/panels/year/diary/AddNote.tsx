@@ -24,7 +24,7 @@ interface Props {
 }
 
 /**
- * One entry of the diary: the date is today's, the thing the one noted last or the first that fits, so that Save is near.
+ * One entry of the diary: the date is today's, the thing the one noted last, else the first, so that Save is near.
  */
 export function AddNote({ what, title, onDone }: Props) {
   const things = namesById(
