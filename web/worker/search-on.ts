@@ -54,9 +54,14 @@ async function workedOn(
     if (answer.ok) done[k] = answer.value;
     else wrong = answer;
   };
+  // Whoever did the like before knows more of it already.
+  const nextFor = (turn: number) => {
+    const like = left.findIndex(([k]) => k % bridges.length === turn);
+    return left.splice(Math.max(0, like), 1)[0];
+  };
   await Promise.all(
-    bridges.map(async (bridge) => {
-      for (let next; wrong === null && (next = left.shift()) !== undefined;) await work(bridge, ...next);
+    bridges.map(async (bridge, turn) => {
+      for (let next; wrong === null && (next = nextFor(turn)) !== undefined;) await work(bridge, ...next);
     }),
   );
   return wrong ?? { ok: true, value: done };

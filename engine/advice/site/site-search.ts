@@ -7,14 +7,14 @@ import { type LaidOut, layOut } from './lay-out.ts';
 import { type Progress, stretch } from './progress.ts';
 import { betweenSteps, type Near, nearBy } from './refine/between-steps.ts';
 import { resultOf, type Weighed, weighed } from './result.ts';
-import { searchYard, together } from './search-yard.ts';
+import { type LatticePart, searchYard, together } from './search-yard.ts';
 import type { Standings } from './search/contest.ts';
 import { spreadOut } from './search/lattice.ts';
 import type { SiteRequest, SiteResult } from './types.ts';
 
-/** A piece of a search's work: one turn of the lattice, what lies near a candidate, or one worked out in full. */
+/** A piece of a search's work: a part of one turn of the lattice, what lies near a candidate, or one worked out in full. */
 export type SiteTask =
-  | { readonly kind: 'turn'; readonly turn: number }
+  | ({ readonly kind: 'turn' } & LatticePart)
   | { readonly kind: 'near'; readonly candidate: Candidate }
   | { readonly kind: 'full'; readonly candidate: Candidate };
 
@@ -49,21 +49,24 @@ export interface SiteSearch {
   work(task: SiteTask, beside: readonly SiteDone[], progress: Progress): SiteDone;
 }
 
-/** @returns a yard laid out for a search, or what is wrong with the request or the plan */
-export function siteSearch(plan: Plan, request: SiteRequest, progress: Progress): Outcome<SiteSearch> {
+/**
+ * @param hands how many are to work at once
+ * @returns a yard laid out for a search, or what is wrong with the request or the plan
+ */
+export function siteSearch(plan: Plan, request: SiteRequest, progress: Progress, hands = 1): Outcome<SiteSearch> {
   const found = layOut(plan, request, stretch(progress, 0, SHARE_DONE.turn[0]));
   if (!found.ok) return found;
   const laidOut = found.value;
   const near = nearBy(laidOut);
   const full = inFull(laidOut);
-  let course = courseOf(laidOut);
+  let course = courseOf(laidOut, hands);
   let asked = 0;
   return {
     ok: true,
     value: {
       next(done) {
         // Whoever goes on from where the course has come to is spared going there anew.
-        if (asked > done.length) [course, asked] = [courseOf(laidOut), 0];
+        if (asked > done.length) [course, asked] = [courseOf(laidOut, hands), 0];
         let step = course.next(done[asked - 1] ?? []);
         while (asked++ < done.length) step = course.next(done[asked - 1]);
         if (step.done) return { result: step.value };
@@ -73,7 +76,7 @@ export function siteSearch(plan: Plan, request: SiteRequest, progress: Progress)
       work(task, beside, tell) {
         switch (task.kind) {
           case 'turn':
-            return { turn: searchYard(laidOut, tell, [task.turn], standingsOf(beside)) };
+            return { turn: searchYard(laidOut, tell, task, standingsOf(beside)) };
           case 'near':
             tell(0, 'what to choose between');
             return { near: near(task.candidate) };
@@ -88,10 +91,12 @@ export function siteSearch(plan: Plan, request: SiteRequest, progress: Progress)
 type Course<Value> = Generator<readonly SiteTask[], Value, readonly SiteDone[]>;
 
 /** From the lattice to the answers, step by step. */
-function* courseOf(laidOut: LaidOut): Course<SiteResult> {
+function* courseOf(laidOut: LaidOut, hands: number): Course<SiteResult> {
   const { request, lattice } = laidOut;
-  const turns = spreadOut(lattice.turns);
-  const standings = together(laidOut, standingsOf(yield turns.map((turn) => ({ kind: 'turn', turn }))));
+  const parts = spreadOut(lattice.turns).flatMap((turn) =>
+    Array.from({ length: hands }, (_, first) => ({ kind: 'turn' as const, turns: [turn], first, every: hands })),
+  );
+  const standings = together(laidOut, standingsOf(yield parts));
   const candidates = candidatesOf(laidOut, standings);
   const near = request.betweenSteps
     ? yield* working('near', betweenSteps(candidates), (_, done) => done.near!)

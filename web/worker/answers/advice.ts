@@ -120,11 +120,15 @@ function report({ plan, options, made, withPlace, period }: ReportArgs, task: Ta
   return found.ok ? sure(reportHtml(found.value)) : found;
 }
 
+/** As many workers search at once. */
+const HANDS = 2;
 /** Laid out once for all of a search's pieces that are worked out here. */
 const searchLaidOut = lastOf<Outcome<SiteSearch>>();
 
 function searchOf({ plan, request }: SiteArgs, { progress, weather }: Task): Outcome<SiteSearch> {
-  return searchLaidOut([plan, request, weather?.months], () => siteSearch(plan, { ...request, weather }, progress));
+  return searchLaidOut([plan, request, weather?.months], () =>
+    siteSearch(plan, { ...request, weather }, progress, HANDS),
+  );
 }
 
 function siteStep(args: StepArgs, task: Task): Outcome<SiteStep<SiteSeen>> {

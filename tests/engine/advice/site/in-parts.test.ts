@@ -33,7 +33,7 @@ const DEALS = fc.array(fc.record({ hand: fc.nat(2), rank: fc.nat(99), sees: fc.b
 /** The search dealt out to three hands, each with a yard of its own; between them everything goes as plain data. */
 function dealtOut(plan: Plan, request: SiteRequest, deals: readonly Deal[]): SiteResult {
   const sent = <Value>(value: Value): Value => structuredClone(value);
-  const hands = [0, 1, 2].map(() => valueOf(siteSearch(sent(plan), request, () => undefined)));
+  const hands = [0, 1, 2].map(() => valueOf(siteSearch(sent(plan), request, () => undefined, 2)));
   const steps: SiteDone[][] = [];
   for (;;) {
     const step = hands[steps.length % 2].next(sent(steps));
