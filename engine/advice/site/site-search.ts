@@ -12,7 +12,7 @@ import type { Standings } from './search/contest.ts';
 import { spreadOut } from './search/lattice.ts';
 import type { SiteRequest, SiteResult } from './types.ts';
 
-/** A piece of a search's work: a part of one turn of the lattice, what lies near a candidate, or one worked out in full. */
+/** A piece of a search's work: a part of the lattice, what lies near a candidate, or one worked out in full. */
 export type SiteTask =
   | ({ readonly kind: 'turn' } & LatticePart)
   | { readonly kind: 'near'; readonly candidate: Candidate }

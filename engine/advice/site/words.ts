@@ -15,7 +15,6 @@ import { MOST_DROPS } from './kinds/roof-with-drops.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Proposal } from './option.ts';
 import type { Standings } from './search/contest.ts';
-import type { Lattice } from './search/lattice.ts';
 import type { ClothCaution, PlantState, RulePrice, SiteOption, SiteResult, SiteRule, Uncounted } from './types.ts';
 
 /** A rule that costs less than this share is not spoken of; one that costs more than the other costs all. */
@@ -79,23 +78,18 @@ export function unhiddenWords({ plan, hiding }: LaidOut): string[] {
 }
 
 /** What was not tried. */
-export function notesOf({ request, lattice }: LaidOut): string[] {
-  return dropsNote(lattice, request.maxDrops ?? MOST_DROPS);
-}
-
-/** Says so where roofs with drops were tried in fewer forms than plain roofs, and what was not. */
-function dropsNote({ kinds, turns, roof, drops }: Lattice, maxDrops: number): string[] {
-  if (!kinds.includes('roof with drops')) return [];
-  const fewer = [
-    ...(drops.turns.length < turns.length ? [`${drops.turns.length} of ${turns.length} turns`] : []),
-    ...(drops.sizes.length < roof.sizes.length ? [`${drops.sizes.length} of ${roof.sizes.length} footprints`] : []),
-    ...(drops.heights.length < roof.heights.length
-      ? [`${drops.heights.length} of ${roof.heights.length} heights`]
-      : []),
-  ];
-  const notes = fewer.length > 0 ? [`Roofs with drops were tried in fewer forms: ${fewer.join(', ')}.`] : [];
-  if (drops.maxDrops < maxDrops) notes.push('Roofs with drops were tried with one drop, not with two.');
-  return notes.length > 0 ? [`${notes.join(' ')} Ask for one size and height to try them all.`] : [];
+export function notesOf({
+  request: { maxDrops = MOST_DROPS },
+  lattice: { kinds, turns, roof, drops },
+}: LaidOut): string[] {
+  const fewer =
+    drops.turns.length < turns.length ||
+    drops.sizes.length < roof.sizes.length ||
+    drops.heights.length < roof.heights.length ||
+    drops.maxDrops < maxDrops;
+  return fewer && kinds.includes('roof with drops')
+    ? ['Roofs with drops were tried in fewer forms: ask for one size and height to try them all.']
+    : [];
 }
 
 /** What it is and how large, with what our own cautions have against it. */
