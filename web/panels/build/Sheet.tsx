@@ -58,8 +58,8 @@ function blocksOf(sheet: BuildSheet): readonly Block[] {
   const steps = (work: Work): ComponentChildren => <Steps key="steps" sheet={sheet} work={work} />;
   return [
     { title: 'Drawing', content: parts('summary', 'notes') },
-    { title: STOPS, content: <Stops sheet={sheet} /> },
     minded('Shopping list', <Shopping sheet={sheet} />),
+    { title: STOPS, content: <Stops sheet={sheet} /> },
     minded('Tools', parts('tools')),
     minded('Cuts', parts('cuts', 'parts'), steps('tubes')),
     minded('Posts', parts('setting-out')),
@@ -118,7 +118,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
           Print the sheet
         </button>
         {current === 0 && <span class="quiet">At 100 %, on A4 or Letter.</span>}
-        {current < 2 && (
+        {[0, 2].includes(current) && (
           <button type="button" onClick={() => void printLetter(sheet)}>
             Print a letter to ask leave
           </button>
