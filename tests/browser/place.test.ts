@@ -1,14 +1,22 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { demoPlan, placeHeadline } from '../../engine/index.ts';
+import { demoPlan, placeHeadline, planText } from '../../engine/index.ts';
 import type { PlaceResult, PlanPoint } from '../../engine/index.ts';
 import { jsonOf } from '../command-line.ts';
+import { POT, TOWER } from '../engine/advice/planted.ts';
+import { yardPlan } from '../engine/load/yard-plan.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
 import { SIZES, browserSession, openApp, unfold } from './harness.ts';
 
 const session = browserSession();
 const demo = demoPlan('courtyard');
+/** An olive in a tower's shade and a hydrangea in the sun, both in pots. */
+const WRONG_WAY_ROUND = yardPlan([
+  { ...TOWER, eaves: 0.5 },
+  { ...POT, name: 'Olive', plant: 'olive', at: [2.95, 5] },
+  { ...POT, id: 'hydrangea', name: 'Hydrangea', at: [9, 4], height: 0.8, spread: 0.8, plant: 'hydrangea' },
+]);
 
 async function atPlaces(
   size: keyof typeof SIZES,
@@ -104,7 +112,7 @@ test(
   async () => {
     const { page, best, now, complaints, close } = await atPlaces('phone');
     const found = (await jsonOf('place demo --plant lemon')) as PlaceResult;
-    const { spots, swaps } = found;
+    const { spots } = found;
     await page.getByText(placeHeadline(demo, found, 'metric')).waitFor();
     expect(await best.getByRole('button', { name: /Stay/ }).count()).toBe(1);
     expect(await faultsOf(page)).toEqual([]);
@@ -124,14 +132,28 @@ test(
       .poll(async () => (await planOf(page)).options?.at(-1)?.moves?.lemon)
       .toEqual([3, expect.closeTo(spots[0].at[1] + 0.1, 6)]);
 
-    await unfold(page, 'What else');
-    await best.getByRole('button', { name: 'Change them in option D' }).press('Enter');
-    await expect
-      .poll(async () => Object.keys((await planOf(page)).options?.at(-1)?.moves ?? {}).toSorted())
-      .toEqual(['lemon', swaps[0].with].toSorted());
     await unfold(page, 'Before carrying');
     await page.getByLabel('Can it be moved?').selectOption({ label: 'never' });
     await page.getByRole('alert').getByText('Lemon pot is marked as too heavy to move').waitFor({ state: 'attached' });
+
+    // In a yard where two pots stand the wrong way round, they change places in an option.
+    await page.getByRole('button', { name: /Yard and files/ }).press('Enter');
+    await page.getByLabel('Open a file…').setInputFiles({
+      name: 'wrong-way-round.plan.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(planText(WRONG_WAY_ROUND)),
+    });
+    await page.keyboard.press('Alt+3');
+    await best.getByRole('button', { name: /Stay/ }).waitFor({ state: 'attached' });
+    await unfold(page, 'What else');
+    await best
+      .getByRole('button', { name: /^Change them in/ })
+      .first()
+      .press('Enter');
+    await expect
+      .poll(async () => Object.keys((await planOf(page)).options?.at(-1)?.moves ?? {}).toSorted())
+      .toEqual(['hydrangea', 'pot']);
+    expect((await planOf(page)).features).toEqual(WRONG_WAY_ROUND.features);
     expect(complaints).toEqual([]);
     await close();
   },
