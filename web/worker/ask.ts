@@ -16,7 +16,7 @@ export type { CallOptions } from './bridge.ts';
 export { OF_THE_PROGRAM } from './protocol.ts';
 export type { Progress } from './protocol.ts';
 
-/** A search for cloth is worked out by two workers at once, all else by one. */
+/** A search for cloth may be worked out by several workers at once, all else is by one. */
 export type MethodName = MethodOfOne | 'site';
 type Answers = typeof mapAnswers &
   typeof surveyAnswers &
@@ -33,7 +33,7 @@ const BRIDGES: Readonly<Record<BridgeName, Bridge>> = {
   quick: createBridge(startAdvice, FOR_SHORT_JOBS),
   trial: createBridge(startAdvice),
 };
-const SEARCHERS = [BRIDGES.search, createBridge(startAdvice, FOR_SEARCHES)] as const;
+const SEARCHERS = [BRIDGES.search] as const;
 
 /**
  * Asks the engine, off the main thread. Resolves with a value or problems; rejects only when `options.signal` aborts

@@ -121,7 +121,7 @@ function report({ plan, options, made, withPlace, period }: ReportArgs, task: Ta
 }
 
 /** As many workers search at once. */
-const HANDS = 2;
+const HANDS = 1;
 /** Laid out once for all of a search's pieces that are worked out here. */
 const searchLaidOut = lastOf<Outcome<SiteSearch>>();
 
