@@ -13,6 +13,11 @@ import type { Lattice } from './search/lattice.ts';
  * What spares less than this share of the best is no answer by itself; together with another it may be one. Our choice.
  */
 const WORTH_SHOWING = { one: LEAST_OF_BEST, several: 0.1 } as const;
+/**
+ * Cloth that takes off less of the harm is not looked for: nobody would build it, and where no cloth does more all
+ * places had to be scored.
+ */
+const WORTH_FINDING = 0.01;
 
 /** Some turns, and of the heights from the first on every so-manieth: no frame is priced for two parts of one turn. */
 export interface LatticePart {
@@ -70,9 +75,9 @@ function partOf({ roof, drops, screen, ...lattice }: Lattice, { turns, first, ev
   };
 }
 
-function contestOf({ places, judges, request }: LaidOut, known: readonly Standings[]): Contest {
+function contestOf({ places, judges, request, pairs }: LaidOut, known: readonly Standings[]): Contest {
   const worthShowing = WORTH_SHOWING[request.count === 1 ? 'one' : 'several'];
-  const contest = new Contest(Math.max(1, places.length), judges, worthShowing);
+  const contest = new Contest(Math.max(1, places.length), judges, worthShowing, WORTH_FINDING * pairs.harm);
   known.forEach((one) => contest.take(one));
   return contest;
 }

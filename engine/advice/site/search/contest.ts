@@ -85,19 +85,23 @@ export class Contest {
   private leader = 0;
   private leaderUncautioned = 0;
   /** What every family's next candidate must beat. */
-  private least = ROUNDING;
+  private least: number;
   private readonly lanes: number;
   private readonly judges: Judges;
   private readonly worthShowing: number;
+  private readonly floor: number;
 
   /**
    * @param lanes in which cloth is told apart: what is best in one beats nothing in another
    * @param worthShowing candidates that spare less than this share of the best are not pursued
+   * @param floor nor are those that spare no more than this [K·h/day]
    */
-  constructor(lanes: number, judges: Judges, worthShowing: number) {
+  constructor(lanes: number, judges: Judges, worthShowing: number, floor: number) {
     this.lanes = lanes;
     this.judges = judges;
     this.worthShowing = worthShowing;
+    this.floor = Math.max(ROUNDING, floor);
+    this.least = this.floor;
     this.fronts = Array.from({ length: lanes }, () => []);
   }
 
@@ -230,7 +234,7 @@ export class Contest {
     let most = this.worthShowing * (cautioned ? this.leader : this.leaderUncautioned);
     for (const other of this.fronts[lane])
       if (other.cost <= cost && (cautioned || !other.cautioned)) most = Math.max(most, other.spared);
-    return Math.max(ROUNDING, most - ROUNDING);
+    return Math.max(this.floor, most - ROUNDING);
   }
 
   private isBeaten(lane: number, entry: Scored): boolean {
@@ -242,7 +246,7 @@ export class Contest {
     const leads = entry.spared > this.leader || (!entry.cautioned && entry.spared > this.leaderUncautioned);
     this.leader = Math.max(this.leader, entry.spared);
     if (!entry.cautioned) this.leaderUncautioned = Math.max(this.leaderUncautioned, entry.spared);
-    this.least = Math.max(ROUNDING, this.worthShowing * this.leaderUncautioned - ROUNDING);
+    this.least = Math.max(this.floor, this.worthShowing * this.leaderUncautioned - ROUNDING);
     for (const [f, family] of this.families.entries()) {
       if (family.cost === null) this.toBeat[f] = Math.max(this.toBeat[f], this.least);
       else if (leads || family.lane === lane)
@@ -259,7 +263,9 @@ export class Contest {
   }
 
   private toBeatWithout(rule: SiteRule): number {
-    return Math.max(WORTH_A_PRICE * this.leader, this.bestWithout.get(rule)?.spared ?? 0, 2 * ROUNDING) - ROUNDING;
+    return (
+      Math.max(WORTH_A_PRICE * this.leader, this.bestWithout.get(rule)?.spared ?? 0, this.floor + ROUNDING) - ROUNDING
+    );
   }
 }
 

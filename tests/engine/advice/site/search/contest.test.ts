@@ -28,7 +28,7 @@ const judges: Judges = {
 
 /** What the best would spare if a rule fell, after these were entered in turn: how each is seen, what it spares. */
 function without(...entered: readonly (readonly [id: string, spared: number])[]): Record<string, number | undefined> {
-  const contest = new Contest(1, judges, 0);
+  const contest = new Contest(1, judges, 0, 0);
   const family = contest.familyOf('roof', () => roof('unseen'));
   for (const [id, spared] of entered) contest.enter(family, 'roof', roof(id), 'unsure', spared, () => spared);
   const best = new Map(contest.standings().without);
@@ -50,4 +50,22 @@ describe('what hiding costs is told by the best cloth that is seen', () => {
     expect(without(['unseen', 100], ['glimpsed', 101])).toEqual({ hidden: undefined, glimpsed: undefined });
     expect(without(['unseen', 100], ['glimpsed', 103])).toEqual({ hidden: 103, glimpsed: 103 });
   });
+});
+
+test('nothing is scored that cannot spare more than is worth finding, seen or unseen', () => {
+  const contest = new Contest(1, judges, 0, 1);
+  const family = contest.familyOf('roof', () => roof('unseen'));
+  const scored: string[] = [];
+  for (const [id, bound] of [
+    ['unseen', 0.9],
+    ['plain', 0.9],
+    ['glimpsed', 1],
+    ['unseen', 1.1],
+  ] as const)
+    contest.enter(family, 'roof', roof(id), 'unsure', bound, () => {
+      scored.push(id);
+      return bound;
+    });
+  expect(scored).toEqual(['unseen']);
+  expect(contest.standings().best).toBe(1.1);
 });
