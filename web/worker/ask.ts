@@ -9,6 +9,7 @@ import { createBridge, FOR_SEARCHES, FOR_SHORT_JOBS } from './bridge.ts';
 import type { Bridge, CallOptions } from './bridge.ts';
 import { METHODS } from './methods.ts';
 import type { BridgeName, MethodName as MethodOfOne } from './methods.ts';
+import { SEARCH_HANDS } from './search-hands.ts';
 import { searchOn } from './search-on.ts';
 import { workerStarter } from './start-worker.ts';
 
@@ -33,7 +34,9 @@ const BRIDGES: Readonly<Record<BridgeName, Bridge>> = {
   quick: createBridge(startAdvice, FOR_SHORT_JOBS),
   trial: createBridge(startAdvice),
 };
-const SEARCHERS = [BRIDGES.search] as const;
+const SEARCHERS = Array.from({ length: SEARCH_HANDS }, (_, hand) =>
+  hand === 0 ? BRIDGES.search : createBridge(startAdvice, FOR_SEARCHES),
+);
 
 /**
  * Asks the engine, off the main thread. Resolves with a value or problems; rejects only when `options.signal` aborts
