@@ -9,7 +9,6 @@ import { createBridge, FOR_SEARCHES, FOR_SHORT_JOBS } from './bridge.ts';
 import type { Bridge, CallOptions } from './bridge.ts';
 import { METHODS } from './methods.ts';
 import type { BridgeName, MethodName as MethodOfOne } from './methods.ts';
-import { SEARCH_HANDS } from './search-hands.ts';
 import { searchOn } from './search-on.ts';
 import { workerStarter } from './start-worker.ts';
 
@@ -34,9 +33,7 @@ const BRIDGES: Readonly<Record<BridgeName, Bridge>> = {
   quick: createBridge(startAdvice, FOR_SHORT_JOBS),
   trial: createBridge(startAdvice),
 };
-const SEARCHERS = Array.from({ length: SEARCH_HANDS }, (_, hand) =>
-  hand === 0 ? BRIDGES.search : createBridge(startAdvice, FOR_SEARCHES),
-);
+const SEARCHERS = [BRIDGES.search] as const;
 
 /**
  * Asks the engine, off the main thread. Resolves with a value or problems; rejects only when `options.signal` aborts

@@ -17,7 +17,7 @@ const WORTH_SHOWING = { one: LEAST_OF_BEST, several: 0.1 } as const;
  * Cloth that takes off less of the harm is not looked for: nobody would build it, and where no cloth does more all
  * places had to be scored.
  */
-const WORTH_FINDING = 0.01;
+const WORTH_FINDING = 0.001;
 
 /** Some turns, and of the heights from the first on every so-manieth: no frame is priced for two parts of one turn. */
 export interface LatticePart {

@@ -53,7 +53,6 @@ import type {
 } from '../../../engine/index.ts';
 import type { MethodsOf } from '../methods.ts';
 import type { Method, Task } from '../protocol.ts';
-import { SEARCH_HANDS } from '../search-hands.ts';
 import { type AsBuilt, asBuilt, sure } from './as-built.ts';
 import { lastOf } from './last-of.ts';
 import { potThere } from './pot-there.ts';
@@ -121,12 +120,14 @@ function report({ plan, options, made, withPlace, period }: ReportArgs, task: Ta
   return found.ok ? sure(reportHtml(found.value)) : found;
 }
 
+/** As many workers search at once. */
+const HANDS = 1;
 /** Laid out once for all of a search's pieces that are worked out here. */
 const searchLaidOut = lastOf<Outcome<SiteSearch>>();
 
 function searchOf({ plan, request }: SiteArgs, { progress, weather }: Task): Outcome<SiteSearch> {
   return searchLaidOut([plan, request, weather?.months], () =>
-    siteSearch(plan, { ...request, weather }, progress, SEARCH_HANDS),
+    siteSearch(plan, { ...request, weather }, progress, HANDS),
   );
 }
 
