@@ -82,7 +82,7 @@ function takeNotes(): void {
   window.Worker = class extends Worker {
     override postMessage(message: { readonly id?: number; readonly method?: string }): void {
       const { id, method } = message;
-      if (method === 'load' || method === 'siteStep') {
+      if (method === 'load' || method === 'site') {
         const start = performance.now();
         const hear = ({ data }: MessageEvent<{ readonly id: number; readonly answer?: unknown }>): void => {
           if (data.id !== id || (method === 'load' && data.answer === undefined)) return;

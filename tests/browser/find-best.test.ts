@@ -12,7 +12,7 @@ function noteSearches(): void {
   Object.assign(window, { searching });
   const { postMessage, terminate } = Worker.prototype;
   Worker.prototype.postMessage = function (this: Worker, call: { readonly method?: string }) {
-    if (call.method === 'siteStep') searching.add(this);
+    if (call.method === 'site') searching.add(this);
     postMessage.call(this, call);
   };
   Worker.prototype.terminate = function (this: Worker) {

@@ -34,8 +34,7 @@ export const METHODS = {
   weeksAt: 'advice',
 
   moreForms: 'search',
-  siteStep: 'search',
-  siteTask: 'search',
+  site: 'search',
 
   answerSheet: 'quick',
   ground: 'quick',

@@ -71,29 +71,6 @@ export function answersOf<Candidate extends Weighed, Full extends Exact>(
 /** The search's numbers and the exact ones differ a little: what is this near is worked out. */
 const SLACK = 0.02;
 
-/**
- * The same, worked out several at a time.
- * @returns asks for those that may be an answer, and gets them in full; then all that were asked for, too
- */
-export function* answersInRounds<Candidate extends Weighed, Full extends Exact>(
-  candidates: readonly Candidate[],
-): Generator<readonly Candidate[], Answer<Candidate, Full>[], readonly Full[]> {
-  const known = new Map<Candidate, Full>();
-  for (;;) {
-    // What is not known yet is taken for what the search takes it for: all that may be asked is asked at once.
-    const unknown = new Set<Candidate>();
-    const answers = answersOf<Candidate, Exact>(candidates, (candidate) => {
-      const full = known.get(candidate);
-      if (full === undefined) unknown.add(candidate);
-      return full ?? { ...candidate, keepsLight: true };
-    });
-    if (unknown.size === 0)
-      return answers.map(({ candidate, roles }) => ({ candidate, roles, full: known.get(candidate)! }));
-    const asked = [...unknown];
-    (yield asked).forEach((full, k) => known.set(asked[k], full));
-  }
-}
-
 function bestOf<Candidate extends Weighed, Full extends Exact>(
   candidates: readonly Candidate[],
   inFull: (candidate: Candidate) => Full,

@@ -1,7 +1,13 @@
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
+import { answersOf } from './answers.ts';
+import { candidatesOf } from './choose.ts';
+import { inFull } from './in-full.ts';
+import { layOut } from './lay-out.ts';
 import { type Progress, stretch } from './progress.ts';
-import { type SiteDone, siteSearch } from './site-search.ts';
+import { betweenSteps } from './refine/between-steps.ts';
+import { resultOf, weighed } from './result.ts';
+import { searchYard } from './search-yard.ts';
 import type { SiteRequest, SiteResult } from './types.ts';
 
 /**
@@ -13,18 +19,13 @@ export function siteOf(
   request: SiteRequest = {},
   progress: Progress = () => undefined,
 ): Outcome<SiteResult> {
-  const search = siteSearch(plan, request, progress);
-  if (!search.ok) return search;
-  const { next, work } = search.value;
-  const steps: SiteDone[][] = [];
-  for (;;) {
-    const step = next(steps);
-    if ('result' in step) return { ok: true, value: step.result };
-    const done: SiteDone[] = [];
-    for (const [k, task] of step.tasks.entries()) {
-      const tell = stretch(stretch(progress, step.from, step.to), k / step.tasks.length, (k + 1) / step.tasks.length);
-      done.push(work(task, done, tell));
-    }
-    steps.push(done);
-  }
+  const found = layOut(plan, request, stretch(progress, 0, 0.15));
+  if (!found.ok) return found;
+  const laidOut = found.value;
+  const standings = searchYard(laidOut, stretch(progress, 0.15, 0.8));
+  progress(0.8, 'what to choose between');
+  const near = betweenSteps(laidOut, candidatesOf(laidOut, standings));
+  const full = inFull(laidOut, stretch(progress, 0.85, 1));
+  const answers = answersOf(near.candidates, (candidate) => weighed(laidOut, candidate, full(candidate)));
+  return { ok: true, value: resultOf(laidOut, standings, answers, near.tried) };
 }

@@ -18,7 +18,7 @@ import {
   sectionOf,
   shadowEdge,
   shadowMarks,
-  siteSearch,
+  siteOf,
   siteSeen,
   sunEyes,
   tomorrowOf,
@@ -40,13 +40,9 @@ import type {
   PotMove,
   SectionRequest,
   ShadowMark,
-  SiteDone,
   SiteRequest,
   SiteResult,
-  SiteSearch,
   SiteSeen,
-  SiteStep,
-  SiteTask,
   Units,
   WeeksRequest,
   WhyResult,
@@ -54,7 +50,6 @@ import type {
 import type { MethodsOf } from '../methods.ts';
 import type { Method, Task } from '../protocol.ts';
 import { type AsBuilt, asBuilt, sure } from './as-built.ts';
-import { lastOf } from './last-of.ts';
 import { potThere } from './pot-there.ts';
 import { trial } from './trial.ts';
 
@@ -73,18 +68,9 @@ interface NextArgs extends InUnits {
   readonly why: Pick<WhyResult, 'plant' | 'answer'>;
 }
 
-export interface SiteArgs {
+interface SiteArgs {
   readonly plan: Plan;
   readonly request: SiteRequest;
-}
-
-interface StepArgs extends SiteArgs {
-  readonly done: readonly (readonly SiteDone[])[];
-}
-
-interface TaskArgs extends SiteArgs {
-  readonly task: SiteTask;
-  readonly beside: readonly SiteDone[];
 }
 
 interface MoreArgs extends SiteArgs {
@@ -120,27 +106,9 @@ function report({ plan, options, made, withPlace, period }: ReportArgs, task: Ta
   return found.ok ? sure(reportHtml(found.value)) : found;
 }
 
-/** As many workers search at once. */
-const HANDS = 1;
-/** Laid out once for all of a search's pieces that are worked out here. */
-const searchLaidOut = lastOf<Outcome<SiteSearch>>();
-
-function searchOf({ plan, request }: SiteArgs, { progress, weather }: Task): Outcome<SiteSearch> {
-  return searchLaidOut([plan, request, weather?.months], () =>
-    siteSearch(plan, { ...request, weather }, progress, HANDS),
-  );
-}
-
-function siteStep(args: StepArgs, task: Task): Outcome<SiteStep<SiteSeen>> {
-  const search = searchOf(args, task);
-  if (!search.ok) return search;
-  const step = search.value.next(args.done);
-  return sure('result' in step ? { result: siteSeen(args.plan, step.result) } : step);
-}
-
-function siteTask(args: TaskArgs, task: Task): Outcome<SiteDone> {
-  const search = searchOf(args, task);
-  return search.ok ? sure(search.value.work(args.task, args.beside, task.progress)) : search;
+function site({ plan, request }: SiteArgs, { progress, weather }: Task): Outcome<SiteSeen> {
+  const found = siteOf(plan, { ...request, weather }, progress);
+  return found.ok ? sure(siteSeen(plan, found.value)) : found;
 }
 
 function answerSheet({ plan, answers: typed, date }: AnswerArgs) {
@@ -179,8 +147,7 @@ export const answers = {
     shadowEdge(plan, feature, when),
   sheet: ({ plan, dates }: { readonly plan: Plan; readonly dates: readonly CivilDate[] }) =>
     sure(fieldSheet(plan, dates)),
-  siteStep,
-  siteTask,
+  site,
   sunEyes: asBuilt((plan, { suns, monthDay }: SunEyesArgs) => sure(sunEyes(plan, suns, monthDay))),
   tomorrow: asBuilt((plan, { forecast }: { readonly forecast: Forecast }) => tomorrowOf(plan, forecast)),
   trial,

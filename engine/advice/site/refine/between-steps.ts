@@ -9,14 +9,7 @@ import { hungFrom } from './hang.ts';
 import { type Move, movesOf } from './moves.ts';
 import { refined } from './refine.ts';
 
-/** What was found near one candidate, between the steps of the lattice. */
-export interface Near {
-  readonly found: readonly Candidate[];
-  /** Places tried. */
-  readonly tried: number;
-}
-
-/** All that was found so, beside what the lattice has. */
+/** What was found between the steps of the lattice, beside what the lattice has. */
 export interface BetweenSteps {
   readonly candidates: readonly Candidate[];
   readonly tried: number;
@@ -30,48 +23,38 @@ const ROUNDS = 3;
  * Moves the most promising candidates about between the steps of the lattice, and bends screens round a corner. What
  * comes of it costs no more, a bent screen's corner post aside, keeps the budget and breaks no rule; nobody proves
  * that it is the best.
- * @returns asks what lies near some at a time, of `nearBy`
  */
-export function* betweenSteps(
-  candidates: readonly Candidate[],
-): Generator<readonly Candidate[], BetweenSteps, readonly Near[]> {
+export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[]): BetweenSteps {
+  if (!laidOut.request.betweenSteps) return { candidates, tried: 0 };
+  const mover = moverOf(laidOut);
   let all = candidates;
-  let tried = 0;
   const settled = new Set<Candidate>();
   // A better best asks more of the rest: others of the lattice may become answers, and are moved about in turn.
   for (let round = 0; round < ROUNDS; round++) {
     const next = promising(all).filter((candidate) => !settled.has(candidate));
     if (next.length === 0) break;
-    const near = yield next;
-    const found = near.flatMap((one) => one.found);
-    tried += near.reduce((sum, one) => sum + one.tried, 0);
+    const found = next.flatMap((candidate) => nearBy(candidate, mover, laidOut));
     [...next, ...found].forEach((candidate) => settled.add(candidate));
     all = [...all, ...found];
   }
-  return { candidates: all, tried };
+  return { candidates: all, tried: mover.tried() };
 }
 
 /**
- * Finds, near a candidate, the best that it moves to; where it is a screen, those round a corner that spare more;
- * where it is a roof, those that hang from a wall near by, two posts fewer.
+ * A candidate moved to the best near by; where it is a screen, those round a corner that spare more; where it is a
+ * roof, those that hang from a wall near by, two posts fewer.
  */
-export function nearBy(laidOut: LaidOut): (candidate: Candidate) => Near {
-  const mover = moverOf(laidOut);
-  const budget = laidOut.request.budget ?? Infinity;
-  const others = (moved: Candidate, starts: readonly Cloth[], least: number): Candidate[] =>
+function nearBy(candidate: Candidate, mover: Mover, { plan, request }: LaidOut): Candidate[] {
+  const budget = request.budget ?? Infinity;
+  const moved = mover.moved(candidate, candidate.cost);
+  const [cloth] = moved.cloth;
+  const others = (starts: readonly Cloth[], least: number): Candidate[] =>
     starts
       .map((start) => mover.moved({ ...moved, cloth: [start], spared: 0 }, Infinity))
       .filter(({ spared, cost }) => spared > least && cost <= budget + ROUNDING);
-  return (candidate) => {
-    const before = mover.tried();
-    const moved = mover.moved(candidate, candidate.cost);
-    const [cloth] = moved.cloth;
-    const found = [moved];
-    if (moved.kind === 'roof' && cloth.kind === 'canopy')
-      found.push(...others(moved, hungFrom(cloth, laidOut.plan), 0));
-    if (moved.kind === 'screen' && cloth.kind === 'screen') found.push(...others(moved, bentFrom(cloth), moved.spared));
-    return { found, tried: mover.tried() - before };
-  };
+  if (moved.kind === 'roof' && cloth.kind === 'canopy') return [moved, ...others(hungFrom(cloth, plan), 0)];
+  if (moved.kind === 'screen' && cloth.kind === 'screen') return [moved, ...others(bentFrom(cloth), moved.spared)];
+  return [moved];
 }
 
 function promising(candidates: readonly Candidate[]): Candidate[] {

@@ -57,7 +57,7 @@ interface Family {
   cautioned: boolean;
 }
 
-/** What a contest has come to, as plain data: another may take it up. */
+/** What a contest has come to. */
 export interface Standings {
   /** What the best spares. [K·h/day] */
   readonly best: number;
@@ -103,13 +103,6 @@ export class Contest {
     this.floor = Math.max(ROUNDING, floor);
     this.least = this.floor;
     this.fronts = Array.from({ length: lanes }, () => []);
-  }
-
-  /** Takes up what another contest of the same yard and request has come to; its candidates stay its own. */
-  take({ fronts, without }: Standings): void {
-    for (const [lane, front] of fronts.entries())
-      for (const one of front) if (!this.isBeaten(lane, one)) this.win(lane, one);
-    for (const [rule, one] of without) this.keepWithout(rule, one);
   }
 
   standings(): Standings {

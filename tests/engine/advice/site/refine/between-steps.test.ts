@@ -3,7 +3,7 @@ import { clothArea } from '../../../../../engine/advice/compare/cost.ts';
 import { candidatesOf } from '../../../../../engine/advice/site/choose.ts';
 import { layOut } from '../../../../../engine/advice/site/lay-out.ts';
 import { bentFrom } from '../../../../../engine/advice/site/refine/bend.ts';
-import { betweenSteps, nearBy } from '../../../../../engine/advice/site/refine/between-steps.ts';
+import { betweenSteps } from '../../../../../engine/advice/site/refine/between-steps.ts';
 import { movesOf } from '../../../../../engine/advice/site/refine/moves.ts';
 import { refined } from '../../../../../engine/advice/site/refine/refine.ts';
 import { searchYard } from '../../../../../engine/advice/site/search-yard.ts';
@@ -43,10 +43,7 @@ function searched(plan: Plan, request: SiteRequest) {
     laidOut,
     searchYard(laidOut, () => undefined),
   );
-  const [course, near] = [betweenSteps(lattice), nearBy(laidOut)];
-  let step = course.next([]);
-  while (!step.done) step = course.next(step.value.map(near));
-  return { laidOut, lattice, near: step.value };
+  return { laidOut, lattice, near: betweenSteps(laidOut, lattice) };
 }
 
 test('a cloth climbs to a peak between the steps, to the centimetre and the degree that a hand can set out', () => {
