@@ -33,16 +33,13 @@ function formulas({ uplift, kind, cloth: { pieces } }: BuildSheet, units: Units)
         `${formatArea(uplift.area, units)}. `
       : '';
   const standing = pieces.filter(({ between }) => between !== null);
+  const kept = [...new Set(standing.map(({ density }) => holesFactor(density).toFixed(2)))].join(' and ');
+  const oneWind =
+    standing.length > 1 && kind === 'canopy' ? '; the table has the drops that one wind strikes together' : '';
   const side =
     uplift.sideFormula === null
       ? ''
-      : `Push on cloth that stands ${uplift.sideFormula}, Kp ` +
-        `${[...new Set(standing.map(({ density }) => holesFactor(density).toFixed(2)))].join(' and ')}, A its own ` +
-        `area${
-          standing.length > 1 && kind === 'canopy'
-            ? '; the table has the drops that one wind strikes ' + 'together'
-            : ''
-        }. `;
+      : `Push on cloth that stands ${uplift.sideFormula}, Kp ${kept}, A its own area${oneWind}. `;
   return (
     `${up}${side}F in newtons, V in m/s, A in m². Own weight of tube and cloth ` +
     `${formatMass(uplift.ownWeight, units)}.`

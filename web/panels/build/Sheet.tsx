@@ -23,6 +23,7 @@ interface Block {
   readonly content: ComponentChildren;
 }
 
+const DRAWING = 'Drawing';
 const STOPS = 'Stops';
 
 /** Which block is open; kept while one goes to another stage and back. */
@@ -57,7 +58,7 @@ function blocksOf(sheet: BuildSheet): readonly Block[] {
   });
   const steps = (work: Work): ComponentChildren => <Steps key="steps" sheet={sheet} work={work} />;
   return [
-    { title: 'Drawing', content: parts('summary', 'notes') },
+    { title: DRAWING, content: parts('summary', 'notes') },
     minded('Shopping list', <Shopping sheet={sheet} />),
     { title: STOPS, content: <Stops sheet={sheet} /> },
     minded('Tools', parts('tools')),
@@ -118,7 +119,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
           Print the sheet
         </button>
         {current === 0 && <span class="quiet">At 100 %, on A4 or Letter.</span>}
-        {[0, 2].includes(current) && (
+        {[DRAWING, STOPS].includes(blocks[current].title) && (
           <button type="button" onClick={() => void printLetter(sheet)}>
             Print a letter to ask leave
           </button>

@@ -18,7 +18,7 @@ export function YearAgainstYear({ damage, years }: Pick<ReviewResult, 'damage' |
       ))}
       {alone.map(({ plant, date, score }) => {
         const year = seasonYearOf(plan.value, date);
-        const [before, after] = [-1, 1].map((by) => `${Number(date.slice(0, 4)) + by}${date.slice(4)}`);
+        const [before, after] = [-1, 1].map((by) => aYearAway(date, by));
         // The summer after, or the one before where that is still to come.
         const [year0, lacks] = after <= today() ? [year, after] : [year - 1, before];
         const scores = [<Score key="score" score={score} />, <NoteIt key="note" plant={plant} date={lacks} />];
@@ -85,6 +85,11 @@ function TwoYears({ plant, years, children }: TwoYearsProps) {
       </tbody>
     </table>
   );
+}
+
+/** The same day of another year; of 29 February the 28th. */
+function aYearAway(date: CivilDate, by: number): CivilDate {
+  return `${Number(date.slice(0, 4)) + by}-${date.slice(5).replace('02-29', '02-28')}`;
 }
 
 /** The way to the diary for a summer that nothing is noted of. */
