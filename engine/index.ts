@@ -30,12 +30,10 @@ export {
 } from './plan/defaults.ts';
 export { dayWords, MONTHS, monthWord } from './plan/dates/dates.ts';
 export { isCloth } from './plan/kinds.ts';
-export type { Cloth } from './plan/types.ts';
 export { readMonthDay } from './plan/dates/typed-day.ts';
 export { courtyard } from './plan/demos/courtyard.ts';
 export { DEMO_NAMES, demoPlan } from './plan/demos/index.ts';
-export type { CornersOf } from './plan/edit/corners.ts';
-export { deleteCorner, insertCorner, moveCorner } from './plan/edit/corners.ts';
+export { type CornersOf, deleteCorner, insertCorner, moveCorner } from './plan/edit/corners.ts';
 export { acceptOption, addOption, addToOption, moveInOption, removeOption } from './plan/edit/options.ts';
 export {
   appendJournal,
@@ -51,8 +49,8 @@ export {
   setSummerMonth,
   startNextYear,
 } from './plan/edit/plan.ts';
-export type { FeatureChanges } from './plan/edit/edit-feature.ts';
 export {
+  type FeatureChanges,
   addFeature,
   changeFeature,
   duplicateFeature,
@@ -93,7 +91,7 @@ export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
 export { shownName } from './plan/words/shown-name.ts';
 export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
-export type { Units } from './plan/units/units.ts';
+export { type Units, unitsOf } from './plan/units/units.ts';
 export { METRES_PER_FOOT, MS_PER_DAY } from './plan/units/per-unit.ts';
 export { formatClock, formatStretch } from './plan/units/clock.ts';
 export {
@@ -103,6 +101,7 @@ export {
   formatHeatLimit,
   formatLength,
   formatPerArea,
+  formatPlusMinus,
   formatRain,
   formatShare,
   formatSpeed,
@@ -112,7 +111,6 @@ export {
   upToHand,
 } from './plan/units/shown.ts';
 export { parseLength, parseLight, parseNumber, parseSpeed, parseRain, parseTemperature } from './plan/units/typed.ts';
-export { unitsOf } from './plan/units/units.ts';
 export { lessDamage } from './plan/words/spoken.ts';
 export { inYearlySpan } from './plan/dates/year-span.ts';
 
@@ -122,28 +120,22 @@ export { parseCoordinates } from './survey/place/coordinates.ts';
 export type { Estimate, Finding } from './survey/estimate.ts';
 export { heightFromPicture } from './survey/height/height.ts';
 export { heightFromTilt } from './survey/height/tilt.ts';
-export { skylineFrom } from './survey/skyline.ts';
-export type { SkylineSighting } from './survey/skyline.ts';
+export { skylineFrom, type SkylineSighting } from './survey/skyline.ts';
 export { defaultPm } from './survey/known-by.ts';
-export type { AllNorth } from './survey/north/all-north.ts';
-export { allNorth } from './survey/north/all-north.ts';
+export { type AllNorth, allNorth } from './survey/north/all-north.ts';
 export { checkPace, pacedLength, withPace } from './survey/pace.ts';
-export type { PictureLength } from './survey/picture-scale.ts';
-export { pictureScale } from './survey/picture-scale.ts';
+export { type PictureLength, pictureScale } from './survey/picture-scale.ts';
 export { ELEVATION_NOTE } from './survey/place/place.ts';
-export type { Town } from './survey/place/places.ts';
-export { nearestTown, townMeant, towns, townWords } from './survey/place/places.ts';
+export { type Town, nearestTown, townMeant, towns, townWords } from './survey/place/places.ts';
 export { climateOfPlace } from './survey/climate/climate-of-place.ts';
 export { askedMonth } from './survey/climate/known-temperatures.ts';
 export { shadowTable } from './survey/height/shadow-table.ts';
 export { sunAtMs } from './survey/place/sun-at.ts';
 export { placeFromTapes } from './survey/tape.ts';
 export { closeWalk, parseWalk } from './survey/walk.ts';
-export type { ShadowSeen } from './survey/height/height-from.ts';
-export { heightFromShadow } from './survey/height/height-from.ts';
+export { type ShadowSeen, heightFromShadow } from './survey/height/height-from.ts';
 export { heightByCourses, heightFromOtherSide, levelNotes } from './survey/height/wall-height.ts';
-export type { Whereabouts, WhereaboutsRequest } from './survey/place/whereabouts.ts';
-export { whereabouts } from './survey/place/whereabouts.ts';
+export { type Whereabouts, type WhereaboutsRequest, whereabouts } from './survey/place/whereabouts.ts';
 
 // sun: Where the sun is, how strong, and how warm the air.
 export { daysAfter } from './sun/days/calendar.ts';
@@ -151,8 +143,7 @@ export { parseEpw } from './sun/weather/epw.ts';
 export { sunPosition } from './sun/position.ts';
 export type { Period } from './sun/samples.ts';
 export { seasonMonths } from './sun/days/season.ts';
-export type { WeatherFile } from './sun/weather/weather-file.ts';
-export { weatherFile } from './sun/weather/weather-file.ts';
+export { type WeatherFile, weatherFile } from './sun/weather/weather-file.ts';
 export type { Weather } from './sun/weather/weather.ts';
 export { instantOf, localDate } from './sun/days/zone.ts';
 
@@ -167,15 +158,11 @@ export type { SkyPoint } from './cast/drawn/silhouettes.ts';
 
 // load: What arrives, added up: quantities, grades, leaves, verdicts, harm.
 export { gridOf, usualCell } from './load/light/grid-of.ts';
-export type { DayTable } from './load/light/day-table.ts';
-export { dayTable } from './load/light/day-table.ts';
-export type { PathStep, SkyPicture } from './load/light/sky-from.ts';
-export { skyFrom } from './load/light/sky-from.ts';
-export type { SpotWeek, WeeksRequest } from './load/light/weeks-at.ts';
-export { weeksAt } from './load/light/weeks-at.ts';
+export { type DayTable, dayTable } from './load/light/day-table.ts';
+export { type PathStep, type SkyPicture, skyFrom } from './load/light/sky-from.ts';
+export { type SpotWeek, type WeeksRequest, weeksAt } from './load/light/weeks-at.ts';
 export type { Seen } from './load/sun-eye/beam-frame.ts';
-export type { SunEye } from './load/sun-eye/sun-eye.ts';
-export { sunEyes } from './load/sun-eye/sun-eye.ts';
+export { type SunEye, sunEyes } from './load/sun-eye/sun-eye.ts';
 export { rootsAbout } from './load/pot/pot-words.ts';
 export type { PotColour } from './load/pot/root-zone.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
@@ -184,22 +171,23 @@ export { GRADE_FROM, GRADE_WORDS, gradeOf } from './load/light/nine.ts';
 export { wallWords } from './load/verdict/wall-heat.ts';
 export { plantPoints } from './load/verdict/plant-points.ts';
 export { spotOf } from './load/light/spot-of.ts';
-export type {
-  LoadResult,
-  Outcome,
-  PlantLoad,
-  PlantSide,
-  Quantity,
-  SpotResult,
-  SpotStep,
-  Stretch,
-  Verdict,
+export {
+  type LoadResult,
+  type Outcome,
+  type PlantLoad,
+  type PlantSide,
+  type Quantity,
+  type SpotResult,
+  type SpotStep,
+  type Stretch,
+  type Verdict,
+  QUANTITIES,
+  QUANTITY_UNITS,
 } from './load/types.ts';
-export { QUANTITIES, QUANTITY_UNITS } from './load/types.ts';
 
 // frame: How to build it.
 export { withAsBuilt } from './frame/layout/as-built.ts';
-export { cautionsFor } from './frame/work/cautions.ts';
+export { cautionsFor, reminderOf } from './frame/work/cautions.ts';
 export { costOf, sheetOf } from './frame/sheet.ts';
 export { packWords } from './frame/shop/line.ts';
 export { ANCHOR_KINDS, GROUND_KINDS, ROD_MEETS, anchorName, groundName } from './frame/strength/grounds.ts';
@@ -216,12 +204,12 @@ export { yardDxf } from './output/drawing/yard-dxf.ts';
 export { planPicture } from './output/report/plan.ts';
 export { withOutlines } from './plan/file/outlines/put-in.ts';
 export type { OutlineKind } from './plan/file/outlines/types.ts';
-export { scaleFor } from './output/sheet/to-scale.ts';
+export { measureMe, scaleFor } from './output/sheet/to-scale.ts';
 export { settingOutDrawing } from './output/sheet/setting-out-drawing.ts';
 export { SHEET_STYLE } from './output/sheet/html.ts';
-export { cutDrawing, measureMe, planDrawing, sideDrawing } from './output/sheet/drawing.ts';
-export type { LetterPictures } from './output/sheet/letter-pictures.ts';
-export { letterPictures } from './output/sheet/letter-pictures.ts';
+export { cutDrawing } from './output/sheet/cut-drawing.ts';
+export { planDrawing, sideDrawing } from './output/sheet/drawing.ts';
+export { type LetterPictures, letterPictures } from './output/sheet/letter-pictures.ts';
 export type * from './frame/types.ts';
 export type * from './frame/cuts/types.ts';
 export type * from './frame/layout/types.ts';
@@ -233,45 +221,33 @@ export type * from './frame/work/types.ts';
 export { cheaperHeadline, optionHeadline, placeHeadline, triedHeadline } from './advice/words/cure-headlines.ts';
 export { worstFirst } from './load/verdict/worst-first.ts';
 export { drawHeadline, heatHeadline } from './advice/words/yard-headlines.ts';
-export { worthMoving } from './advice/cheaper-first/step.ts';
+export { worthMoving, type LadderStep } from './advice/cheaper-first/step.ts';
 export { addedWords, roleWords } from './advice/site/advice-words.ts';
 export { countingWords, standsUnder, titleOf } from './advice/site/words.ts';
 export { payoffMap } from './advice/site/payoff-map.ts';
 export type { LivingScreen } from './advice/site/living-screen.ts';
 export type { PotMove } from './advice/site/moved-and-covered.ts';
-export type { MoreForms } from './advice/site/more-forms.ts';
-export { moreForms } from './advice/site/more-forms.ts';
+export { type MoreForms, moreForms } from './advice/site/more-forms.ts';
 export { siteOf } from './advice/site/site.ts';
-export type { Sight, SiteSeen } from './advice/site/sights.ts';
-export { siteSeen } from './advice/site/sights.ts';
-export type { Trial, TrialScore } from './advice/site/scoring/trial.ts';
-export { createTrial } from './advice/site/scoring/trial.ts';
+export { type Sight, type SiteSeen, siteSeen } from './advice/site/sights.ts';
+export { type Trial, type TrialScore, createTrial } from './advice/site/scoring/trial.ts';
 export type { ClothKind, ClothSize, OptionPlant, SiteOption, SiteRequest, SiteResult } from './advice/site/types.ts';
-export type { Answers } from './advice/hand-outs/field-sheet-answers.ts';
-export { withAnswers } from './advice/hand-outs/field-sheet-answers.ts';
-export type { Blank, FieldSheet, SheetDay } from './advice/hand-outs/field-sheet.ts';
-export { blanksOf, fieldSheet } from './advice/hand-outs/field-sheet.ts';
+export { type Answers, withAnswers } from './advice/hand-outs/field-sheet-answers.ts';
+export { type Blank, type FieldSheet, type SheetDay, blanksOf, fieldSheet } from './advice/hand-outs/field-sheet.ts';
 export type { Hardening } from './advice/place/hardening.ts';
-export type { GrownQuestion } from './advice/year/growth/grown.ts';
-export { grownQuestions } from './advice/year/growth/grown.ts';
+export { type GrownQuestion, grownQuestions } from './advice/year/growth/grown.ts';
 export { shareCopy } from './advice/hand-outs/share-copy.ts';
-export type { PackChange } from './advice/hand-outs/pack.ts';
-export { withPack } from './advice/hand-outs/pack.ts';
+export { type PackChange, withPack } from './advice/hand-outs/pack.ts';
 export { cheaperFirst } from './advice/cheaper-first/cheaper-first.ts';
-export type { LadderStep } from './advice/cheaper-first/step.ts';
 export { placeOf } from './advice/place/place.ts';
-export type { BarredGround } from './advice/place/barred-ground.ts';
-export { barredGround } from './advice/place/barred-ground.ts';
-export type { PotThere } from './advice/place/pot-there.ts';
-export { potNamed, potThere } from './advice/place/pot-there.ts';
+export { type BarredGround, barredGround } from './advice/place/barred-ground.ts';
+export { type PotThere, potNamed, potThere } from './advice/place/pot-there.ts';
 export { winterWarning } from './advice/place/winter.ts';
-export type { PotGround } from './advice/place/ground.ts';
-export { potGround } from './advice/place/ground.ts';
+export { type PotGround, potGround } from './advice/place/ground.ts';
 export { stepsWords, wayWords } from './advice/place/way.ts';
 export { rootsBriefly } from './advice/place/words.ts';
 export type { PlaceResult, PlaceSpot, PotSwap } from './advice/place/types.ts';
-export type { Section, SectionRequest } from './advice/sight/section.ts';
-export { sectionOf } from './advice/sight/section.ts';
+export { type Section, type SectionRequest, sectionOf } from './advice/sight/section.ts';
 export { doubtOf } from './advice/doubt/doubt.ts';
 export { movedBy } from './advice/doubt/words.ts';
 export type { DoubtBar, DoubtResult } from './advice/doubt/types.ts';
@@ -284,8 +260,7 @@ export { lessWords } from './advice/words/effect-words.ts';
 export type { PlantEffect } from './advice/words/served.ts';
 export { heatwaveWords } from './advice/words/stands.ts';
 export { hoursWords } from './frame/work/work-words.ts';
-export type { HiddenHeights } from './advice/sight/hidden-heights.ts';
-export { hiddenHeights } from './advice/sight/hidden-heights.ts';
+export { type HiddenHeights, hiddenHeights } from './advice/sight/hidden-heights.ts';
 export type { SightCut } from './advice/sight/sight-cut.ts';
 export type { ComparedChoice, ComparedPlant, CompareResult } from './advice/compare/types.ts';
 export type { SeenFrom } from './advice/sight/seen.ts';
@@ -293,8 +268,7 @@ export { seenWords } from './advice/sight/words.ts';
 export { hiddenHeightAt, LEAST_USEFUL, sightLinesOf, TALLEST_SAID } from './advice/sight/hidden-height.ts';
 export type { RivalId } from './advice/why/rivals.ts';
 export { parseSide } from './advice/why/side.ts';
-export type { WhyRequest, WhyResult } from './advice/why/types.ts';
-export { DAMAGE_PARTS } from './advice/why/types.ts';
+export { type WhyRequest, type WhyResult, DAMAGE_PARTS } from './advice/why/types.ts';
 export { nextStepOf } from './advice/why/next-step.ts';
 export { latestDamage, whyBurnt } from './advice/why/why.ts';
 export { DAMAGE_SCALE, READING_PROTOCOL } from './advice/review/protocol.ts';
@@ -321,8 +295,7 @@ export { dueWords } from './advice/year/tomorrow/words.ts';
 
 // output: Results for people and other programs.
 export { GRADE_HATCH } from './output/map/grade-hatch.ts';
-export type { Occupied } from './output/map/grade-numbers.ts';
-export { crownsOf, gradeNumbersAt } from './output/map/grade-numbers.ts';
+export { type Occupied, crownsOf, gradeNumbersAt } from './output/map/grade-numbers.ts';
 export { reportHtml } from './output/report/html.ts';
 export { reportOf } from './output/report/report-of.ts';
 export { seasonCalendar } from './output/calendar/season-calendar.ts';

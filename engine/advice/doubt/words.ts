@@ -62,10 +62,10 @@ export function inputName(plan: Plan, { kind, feature, of }: DoubtInput): string
   return `the ${NUMBER_NAMES[of] ?? of} of ${feature === null ? 'the yard' : namedInside(plan, feature)}`;
 }
 
-export function pmWords({ kind, key, pm }: Pick<DoubtBar, 'kind' | 'key' | 'pm'>, units: Units): string {
+export function pmWords({ kind, of, pm }: Pick<DoubtInput, 'kind' | 'of' | 'pm'>, units: Units): string {
   if (kind === 'shelter') return 'one class';
   if (kind === 'colour') return 'one shade';
-  if (kind === 'north' || key.endsWith('.turn')) return `${short(pm)}°`;
+  if (kind === 'north' || of === 'turn') return `${short(pm)}°`;
   if (kind === 'climate' || kind === 'limits')
     return formatTemperatureDifference(pm, units, Number.isInteger(pm) ? 0 : 1);
   return kind === 'thickness of shade' ? formatShare(pm) : formatLength(pm, units);

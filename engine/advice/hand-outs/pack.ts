@@ -154,13 +154,13 @@ const CLIMATE_WORDS: Readonly<
 function climateChanges({ climate: before }: Plan, after: Plan): string[] {
   const units = unitsOf(after);
   const { months, ...rest } = after.climate;
-  const own = numberChanges('Climate, ', before, rest, units);
+  const own = numberChanges(before, rest, units).map((change) => `Climate, ${change}.`);
   const byMonth = months.flatMap((row) => {
     const was = before.months.find(({ month }) => month === row.month);
-    const what = numberChanges(`${monthWord(row.month)}, `, was ?? {}, row, units);
+    const changes = numberChanges(was ?? {}, row, units);
     return was === undefined
-      ? [`${monthWord(row.month)} is new: ${what.map((each) => each.slice(each.indexOf(', ') + 2, -1)).join('; ')}.`]
-      : what;
+      ? [`${monthWord(row.month)} is new: ${changes.join('; ')}.`]
+      : changes.map((change) => `${monthWord(row.month)}, ${change}.`);
   });
   const { frost } = after.climate;
   const frosty =
@@ -180,17 +180,15 @@ function climateChanges({ climate: before }: Plan, after: Plan): string[] {
   return [...own, ...byMonth, ...frosty, ...source];
 }
 
-function numberChanges(where: string, before: object, after: object, units: Units): string[] {
+/** "high: 38 °C becomes 39 °C" for each number that differs; one that is new without what it was. */
+function numberChanges(before: object, after: object, units: Units): string[] {
   const was = new Map<string, unknown>(Object.entries(before));
   return Object.entries(after).flatMap(([key, value]: [string, unknown]) => {
     if (!(key in CLIMATE_WORDS) || typeof value !== 'number' || was.get(key) === value) return [];
     const [words, format] = CLIMATE_WORDS[key];
     const old = was.get(key);
-    return [
-      `${where}${words}: ${
-        typeof old === 'number' ? `${format(old, units)} becomes ${format(value, units)}` : format(value, units)
-      }.`,
-    ];
+    const becomes = typeof old === 'number' ? `${format(old, units)} becomes ` : '';
+    return [`${words}: ${becomes}${format(value, units)}`];
   });
 }
 

@@ -14,7 +14,7 @@ import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';
 import { CLOSE_CALL } from '../year/tomorrow/heat.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
-import { NOT_WORTH } from './words.ts';
+import { isNotWorthBuilding } from './words.ts';
 
 const ROLES: Readonly<Record<AnswerRole, string>> = {
   'most for money': 'most for the money',
@@ -56,30 +56,30 @@ export function freeWords({ name, effect, sentence }: LadderStep): string {
 }
 
 /** The advice in a sentence or two: what costs nothing first, then cloth for those it leaves, or in its stead. */
-export function adviceSentence(
-  plan: Plan,
-  { sentence, uncounted, options: [first] }: SiteResult,
-  free: readonly LadderStep[],
-): string {
+export function adviceSentence(plan: Plan, result: SiteResult, free: readonly LadderStep[]): string {
+  const { sentence, uncounted } = result;
+  const [first] = result.options;
+  const toBuild = isNotWorthBuilding(result) ? undefined : first;
   const move = worthMoving(free);
   if (move === null)
     return first === undefined && isOnlyRoots(free)
       ? rootsSentence(plan, uncounted, sentence, free)
-      : `${freeFirst(plan, first, sentence, 'Mulch and water first')}${sentence}`;
+      : `${freeFirst(plan, toBuild, 'Mulch and water first')}${sentence}`;
   const names = move.serves.map((id) => namedInside(plan, id));
   const who = listWords(names);
   const does = `${formatShare(move.sparedShare)} less heat damage to ${agreeingWith(...names).them}`;
-  const water = freeFirst(plan, first, sentence, 'Then mulch and water');
-  const instead = first === undefined || sentence.startsWith(NOT_WORTH) ? '' : insteadWords(first, move);
+  const water = freeFirst(plan, toBuild, 'Then mulch and water');
+  const instead = toBuild === undefined ? '' : insteadWords(toBuild, move);
   return `Move ${who} first: free, and ${does}. ${water === '' ? instead : water}${sentence}`;
 }
 
 /**
  * Where water, or sowing at another time, is enough for all that cloth is for, that is told before any; else ''.
+ * @param first the option to build, if one is worth it
  * @param watering "Mulch and water first", as it follows what is told before
  */
-function freeFirst(plan: Plan, first: SiteOption | undefined, sentence: string, watering: string): string {
-  if (first === undefined || first.served.length === 0 || sentence.startsWith(NOT_WORTH)) return '';
+function freeFirst(plan: Plan, first: SiteOption | undefined, watering: string): string {
+  if (first === undefined || first.served.length === 0) return '';
   const names = first.served.map((id) => namedInside(plan, id));
   const served = first.plants.filter(({ id }) => first.served.includes(id));
   const decides = served.every(({ id, before }) => before.verdict === 'at risk' && !burnsByFruit(plan, id));

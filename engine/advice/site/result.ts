@@ -84,7 +84,7 @@ export function resultOf(
     notes: notesOf(laidOut),
   };
   const besides = besidesOf(laidOut, result);
-  return { ...result, besides, sentence: sentenceOf(laidOut, result.options, besides) };
+  return { ...result, besides, sentence: sentenceOf(laidOut, result, besides) };
 }
 
 /** Plants for whose sake one of the answers hangs where it hangs. */

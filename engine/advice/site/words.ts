@@ -127,25 +127,37 @@ function cautionWords(cautions: readonly ClothCaution[], units: Units): string[]
 }
 
 /** The answer in a sentence or two. @param besides what is to be said beside it */
-export function sentenceOf({ units }: LaidOut, [first]: readonly SiteOption[], besides: string): string {
+export function sentenceOf({ units }: LaidOut, found: Found, besides: string): string {
+  const [first] = found.options;
   if (first === undefined) return besides;
   const cost = first.cost === null ? '' : `, for about ${first.cost.toFixed(0)} ${first.currency}`;
   const title = titleOf(first, units);
   const told = `${first.where}${cost}. ${first.why}`;
   // What is not worth building is told after that, as what it is.
-  return besides.startsWith(NOT_WORTH)
+  return isNotWorthBuilding(found)
     ? `${besides} The best for its money: ${title.charAt(0).toLowerCase()}${title.slice(1)}, ${told}`
     : [`${title}, ${told}`, besides].filter(Boolean).join(' ');
 }
 
-/** How a search's sentence begins where nothing is worth building. */
-export const NOT_WORTH = 'Cloth is not worth building';
+/** What a search came to, for as much as its sentence hangs on it. */
+type Found = Pick<SiteResult, 'harm' | 'options'>;
+
+/** Whether cloth would spare something, and yet is not worth building. */
+export function isNotWorthBuilding({ harm, options }: Found): boolean {
+  return (
+    harm > NO_HARM &&
+    options.length > 0 &&
+    options[0].spared > 0 &&
+    options.some(({ added }) => added.to === null && !added.isWorth)
+  );
+}
 
 /** As `SiteResult`. */
 export function besidesOf(
   { plan, request }: LaidOut,
-  { harm, options, uncounted, rules }: Pick<SiteResult, 'harm' | 'options' | 'uncounted' | 'rules'>,
+  found: Pick<SiteResult, 'harm' | 'options' | 'uncounted' | 'rules'>,
 ): string {
+  const { harm, options, uncounted, rules } = found;
   if (harm <= NO_HARM) return noNeedWords(plan, uncounted);
   const [first] = options;
   if (!first || first.spared <= 0) {
@@ -153,9 +165,9 @@ export function besidesOf(
     if (ruledOut.some(({ rule }) => rule === 'budget')) return purseWords(plan, request.budget ?? 0);
     return `No cloth that may stand here${ruledOut.length > 0 ? ' under your rules' : ''} spares the plants anything.`;
   }
+  if (!isNotWorthBuilding(found)) return '';
   const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
-  const isWorth = !options.some(({ added }) => added.to === null && !added.isWorth);
-  return isWorth ? '' : `${NOT_WORTH}${burns ? '' : `: ${insteadOfCloth(plan, options)}`}.`;
+  return `Cloth is not worth building${burns ? '' : `: ${insteadOfCloth(plan, options)}`}.`;
 }
 
 /** What is enough where nothing burns even if watered: fruit is not cooled by water. */

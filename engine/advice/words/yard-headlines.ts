@@ -26,12 +26,12 @@ export function heatHeadline(plan: Plan, plants: readonly PlantLoad[], sunUp: St
   const judged = plants.filter(({ verdict }) => verdict !== null);
   if (plants.length === 0) return 'No plant is drawn yet: put one on the plan, or ask about a spot.';
   if (judged.length === 0) return 'Say which plants these are, and each gets a verdict.';
-  for (const [verdict, does] of [
-    ['will burn', 'will burn'],
-    ['at risk', 'may burn'],
+  for (const [verdict, will] of [
+    ['will burn', 'will'],
+    ['at risk', 'may'],
   ] as const) {
     const [worst, ...rest] = judged.filter((plant) => plant.verdict === verdict);
-    if (worst !== undefined) return harmedHeadline(plan, worst, rest, does, sunUp);
+    if (worst !== undefined) return harmedHeadline(plan, worst, rest, will, sunUp);
   }
   const dark = judged.filter(({ verdict }) => verdict === 'too dark');
   if (dark.length > 0) return fitting((names) => `Nothing burns; too little light for ${names}.`, plan, dark);
@@ -49,17 +49,13 @@ function harmedHeadline(
   plan: Plan,
   worst: PlantLoad,
   rest: readonly PlantLoad[],
-  does: string,
+  will: 'will' | 'may',
   sunUp: Stretch | null,
 ): string {
   const time = worst.when === null ? '' : ` from ${edgeWords(worst.when.from, sunUp)}`;
   const till = worst.when === null ? '' : ` to ${edgeWords(worst.when.to, sunUp)}`;
-  const first = sentenceCase(`${namedInside(plan, worst.id)} ${does}${time}${till}`);
-  return rest.length === 0 ? `${first}.` : fitting((names) => `${first}; so ${willOf(does)} ${names}.`, plan, rest);
-}
-
-function willOf(does: string): string {
-  return does.split(' ')[0];
+  const first = sentenceCase(`${namedInside(plan, worst.id)} ${will} burn${time}${till}`);
+  return rest.length === 0 ? `${first}.` : fitting((names) => `${first}; so ${will} ${names}.`, plan, rest);
 }
 
 /** The names where they leave the sentence short enough, else how many. */

@@ -35,8 +35,14 @@ export function windWording(units: Units): string {
   );
 }
 
-/** As it is kept: with its measures in both units, where it has any. */
-type KeptCaution = Omit<Caution, 'text'> & { readonly text: string | ((or: Either, units: Units) => string) };
+/** Words with their measures in both units, where they have any. */
+type Worded = string | ((or: Either, units: Units) => string);
+
+/**
+ * As it is kept. Where other work than its own reminds of it too, its first words stand apart: they are a sentence
+ * without the rest.
+ */
+type KeptCaution = Omit<Caution, 'text'> & { readonly first?: Worded; readonly text: Worded };
 
 const CAUTIONS: readonly KeptCaution[] = [
   {
@@ -44,9 +50,11 @@ const CAUTIONS: readonly KeptCaution[] = [
     id: 'overhead-line',
     tasks: ['build', 'climb'],
     stop: true,
-    text: (or) =>
+    first: (or) =>
       `Stop if a power line runs above: no ladder, tube or person within ${or('3 m', '10 ft')} of it, farther for ` +
-      `high voltage. A ${or('3 m', '10 ft')} tube held upright reaches over ${or('4 m', '13 ft')}. ` +
+      'high voltage',
+    text: (or) =>
+      `. A ${or('3 m', '10 ft')} tube held upright reaches over ${or('4 m', '13 ft')}. ` +
       'Many countries ask for more: ask the grid company before you carry tube under a line.',
   },
   {
@@ -55,10 +63,10 @@ const CAUTIONS: readonly KeptCaution[] = [
     id: 'buried-lines',
     tasks: ['dig'],
     stop: true,
+    first: 'Stop until you know what is under the ground: gas, electricity, water, irrigation, drains',
     text: (or) =>
-      'Stop until you know what is under the ground: gas, electricity, water, irrigation, drains. Ask the ' +
-      'free enquiry line (811 in the United States, 2 to 3 working days ahead; KLIC, LSBUD, DT-DICT, Inkolan, ' +
-      `Before You Dig elsewhere). Dig by hand within ${or('0.6 m', '24 in')} of a mark, and push a steel rod down ` +
+      '. Ask the free enquiry line (811 in the United States, 2 to 3 working days ahead; KLIC, LSBUD, DT-DICT, ' +
+      `Inkolan, Before You Dig elsewhere). Dig by hand within ${or('0.6 m', '24 in')} of a mark, and push a steel rod down ` +
       'first at every post.',
   },
   {
@@ -75,9 +83,9 @@ const CAUTIONS: readonly KeptCaution[] = [
     id: 'shared-wall',
     tasks: ['build', 'dig'],
     stop: true,
+    first: 'Stop before you fix anything to a wall, or dig beside one, that is not yours alone: ask its owner',
     text: (or) =>
-      'Stop before you fix anything to a wall, or dig beside one, that is not yours alone: ask its owner. ' +
-      `Keep footings ${or('0.3 m', '1 ft')} from it and the frame a hand’s breadth (${or('100 mm', '4 in')}) off, ` +
+      `. Keep footings ${or('0.3 m', '1 ft')} from it and the frame a hand’s breadth (${or('100 mm', '4 in')}) off, ` +
       'for hands and for drip from the eaves.',
   },
   {
@@ -120,9 +128,9 @@ const CAUTIONS: readonly KeptCaution[] = [
     id: 'cloth-off',
     tasks: ['build', 'wind', 'cloth', 'drape'],
     stop: false,
+    first: 'Take the cloth off before a storm: also when thunderstorms are forecast',
     text:
-      'Take the cloth off before a storm: also when thunderstorms are forecast (gusts come within minutes), ' +
-      'for hail, snow or freezing rain, and when you leave for more than a day. Never put cloth up or take it ' +
+      ' (gusts come within minutes), for hail, snow or freezing rain, and when you leave for more than a day. Never put cloth up or take it ' +
       'down in wind that sways small trees, and never alone.',
   },
   {
@@ -139,10 +147,10 @@ const CAUTIONS: readonly KeptCaution[] = [
     id: 'ladder',
     tasks: ['build', 'climb', 'cloth'],
     stop: false,
+    first: 'Ladders: a step ladder, set fully open on firm level ground, never leaned against the frame',
     text:
-      'Ladders: a step ladder, set fully open on firm level ground, never leaned against the frame; three points of ' +
-      'contact, not on its top two steps, nothing heavy in your hands, somebody by to hold it. A ladder that leans ' +
-      'on a wall: its foot out by a quarter of the working length (about 75°), tied or held, never on the top three ' +
+      '; three points of contact, not on its top two steps, nothing heavy in your hands, somebody by to hold it. ' +
+      'A ladder that leans on a wall: its foot out by a quarter of the working length (about 75°), tied or held, never on the top three ' +
       'rungs. Put as much together on the ground as you can.',
   },
   {
@@ -160,10 +168,11 @@ const CAUTIONS: readonly KeptCaution[] = [
     id: 'heat',
     tasks: ['build', 'dig', 'climb', 'cloth', 'drape', 'heat', 'spray'],
     stop: false,
-    text:
+    first:
       'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, a cup of water ' +
-      'every 15 to 20 minutes and shade at hand. Newcomers start with a fifth of the work and need 7 to 14 days to ' +
-      'adapt. At dizziness, headache or confusion stop, cool the person, call for help. ' +
+      'every 15 to 20 minutes and shade at hand',
+    text:
+      '. Newcomers start with a fifth of the work and need 7 to 14 days to adapt. At dizziness, headache or confusion stop, cool the person, call for help. ' +
       'Tube in the sun burns hands: wear gloves.',
   },
   {
@@ -190,8 +199,9 @@ const CAUTIONS: readonly KeptCaution[] = [
     id: 'fire',
     tasks: ['build', 'cloth', 'drape'],
     stop: false,
+    first: 'Shade cloth burns and drips',
     text: (or) =>
-      `Shade cloth burns and drips. No grill, fire bowl or flue within ${or('3 m', '10 ft')} of it, never under it. ` +
+      `. No grill, fire bowl or flue within ${or('3 m', '10 ft')} of it, never under it. ` +
       'Glass and polished metal can focus the sun and melt it.',
   },
   {
@@ -251,9 +261,16 @@ export function cautionsFor(
 ): readonly Caution[] {
   const own = CAUTIONS.filter((caution) => caution.tasks.some((task) => tasks.includes(task)))
     .toSorted((a, b) => Number(b.stop) - Number(a.stop))
-    .map((kept): Caution => ({
-      ...kept,
-      text: typeof kept.text === 'string' ? kept.text : kept.text(eitherIn(units), units),
-    }));
+    .map(({ first = '', text, ...kept }): Caution => ({ ...kept, text: inUnits(first, units) + inUnits(text, units) }));
   return [...own, ...local.map(({ text }, index): Caution => ({ id: `local-${index + 1}`, tasks, stop: false, text }))];
+}
+
+/** A caution in the words that remind of it where the whole is told elsewhere. */
+export function reminderOf({ id, text }: Caution, units: Units): string {
+  const first = CAUTIONS.find((kept) => kept.id === id)?.first;
+  return first === undefined ? text : `${inUnits(first, units)}.`;
+}
+
+function inUnits(words: Worded, units: Units): string {
+  return typeof words === 'string' ? words : words(eitherIn(units), units);
 }

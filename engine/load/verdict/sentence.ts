@@ -1,7 +1,8 @@
 import type { PlantRow } from '../../plan/types.ts';
 import { formatStretch } from '../../plan/units/clock.ts';
 import {
-  formatHeatLimit,
+  bareHeatLimit,
+  bareTemperature,
   formatTemperature,
   formatTemperatureDifference,
   formatPlusMinus,
@@ -107,8 +108,7 @@ function partWords({ name, side, flank, kind }: Findings): string {
 /** "a thirsty leaf about 51 °C (± 4) on the heatwave day, a watered one 46, limit 44" */
 function surface({ row, leaf, units, amongWalls }: Findings): string {
   const degrees = (celsius: number) => formatTemperature(celsius, units);
-  const bare = (celsius: number) => degrees(celsius).split(' ')[0];
-  const limit = formatHeatLimit(leaf.limit, units).split(' ')[0];
+  const limit = bareHeatLimit(leaf.limit, units);
   const pm = `(${formatPlusMinus(leaf.spread.thirsty, units)})`;
   if (row.limitOf === 'fruit') {
     const less = isSmallFruit(row) ? ', small as it is rather less' : '';
@@ -119,7 +119,7 @@ function surface({ row, leaf, units, amongWalls }: Findings): string {
   }
   return (
     `a thirsty leaf about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, a watered one ` +
-    `${bare(leaf.watered)}, limit ${limit}`
+    `${bareTemperature(leaf.watered, units)}, limit ${limit}`
   );
 }
 

@@ -1,9 +1,5 @@
-/**
- * The frame from above and from the side, and the cut list as bars, as SVG in black only. All sizes inside are drawn to
- * scale.
- */
+/** The frame from above and from the side, to scale, as SVG in black only. */
 
-import type { CutTube } from '../../frame/cuts/types.ts';
 import { formatTape } from '../../frame/layout/lengths.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { BuildSheet } from '../../frame/types.ts';
@@ -16,9 +12,6 @@ import { LETTER_WIDTH, millimetres, scaledPicture, scaleFor } from './to-scale.t
 /** Letters on paper, and room for four of them all round. [mm] */
 const LETTERS = 3.2;
 const MARGIN = 4;
-/** Width of a cut bar, and the height of its line: so narrow that its words can be read on a phone. */
-const BAR_WIDTH = 420;
-const BAR_LINE = 34;
 
 /** A point of a picture. */
 type Flat = readonly [x: number, y: number];
@@ -52,49 +45,6 @@ export function sideDrawing(sheet: BuildSheet, units: Units): string {
   const fromSide: View = (point) => [point[long], -point[2]];
   const upright = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] !== dimension.to[2]);
   return drawing(`${sheet.name} from the side`, sheet, fromSide, upright, units, 'side');
-}
-
-/** One bar a tube cut alike: pieces outlined, what is left over hatched. */
-export function cutDrawing(tubes: readonly CutTube[], units: Units): string {
-  const longest = Math.max(...tubes.map((tube) => tube.stock));
-  const alike = new Map<string, { tube: CutTube; times: number }>();
-  for (const tube of tubes) {
-    const key = [tube.tube, ...tube.pieces].join(' ');
-    alike.set(key, { tube, times: (alike.get(key)?.times ?? 0) + 1 });
-  }
-  const bars = [...alike.values()].map(({ tube, times }, row) => {
-    const scale = BAR_WIDTH / longest;
-    const y = row * BAR_LINE;
-    let x = 0;
-    const pieces = tube.pieces.map((piece) => {
-      const width = piece * scale;
-      const box =
-        `<rect x="${millimetres(x)}" y="${y}" width="${millimetres(width)}" height="18" fill="none" ` +
-        `stroke="black"/><text x="${millimetres(x + width / 2)}" y="${y + 13}" ` +
-        `text-anchor="middle">${escaped(formatCut(piece, units))}</text>`;
-      x += width + (tube.lost / tube.pieces.length) * scale;
-      return box;
-    });
-    const left =
-      tube.left > 0
-        ? `<rect x="${millimetres(x)}" y="${y}" width="${millimetres(tube.left * scale)}" height="18" fill="none" ` +
-          `stroke="black" stroke-dasharray="2 2"/>`
-        : '';
-    return `<text x="-8" y="${y + 13}" text-anchor="end">${times} ×</text>${pieces.join('')}${left}`;
-  });
-  return svg(`Cut list: ${tubes.length} tubes`, [-40, -4, BAR_WIDTH + 44, alike.size * BAR_LINE + 4], bars.join(''));
-}
-
-/** A line that must measure ten centimetres on paper, four inches beside it, so that a shrunk print is found out. */
-export function measureMe(): string {
-  const tick = (x: number, y: number): string => `<path d="M${x} ${y - 1.5}v3" stroke="black" stroke-width="0.3"/>`;
-  const bar = (width: number, y: number, words: string): string =>
-    `<path d="M0 ${y}h${width}" stroke="black" stroke-width="0.3"/>${tick(0, y)}${tick(width, y)}<text ` +
-    `x="${width / 2}" y="${y - 1}" text-anchor="middle" font-size="3">${words}</text>`;
-  return (
-    `<svg role="img" aria-label="Measure me" width="104mm" height="16mm" viewBox="-1 -1 104 16" ` +
-    `xmlns="http://www.w3.org/2000/svg">${bar(100, 5, 'measure me: 10 cm')}${bar(101.6, 12, 'measure me: 4 in')}</svg>`
-  );
 }
 
 function drawing(
@@ -290,12 +240,5 @@ export function line(a: readonly [number, number], b: readonly [number, number],
   return (
     `<path d="M${millimetres(a[0])} ${millimetres(a[1])}L${millimetres(b[0])} ${millimetres(b[1])}" fill="none" ` +
     `stroke="black" ${style}/>`
-  );
-}
-
-function svg(title: string, box: readonly number[], inside: string): string {
-  return (
-    `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(millimetres).join(' ')}" ` +
-    `font-family="sans-serif" font-size="14" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`
   );
 }

@@ -2,11 +2,13 @@
 
 import type { BuildSheet } from '../../frame/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { cutDrawing, measureMe, planDrawing, sideDrawing } from './drawing.ts';
+import { cutDrawing } from './cut-drawing.ts';
+import { planDrawing, sideDrawing } from './drawing.ts';
 import { sheetInFull } from './in-full.ts';
 import { htmlTable, list, paragraph, section } from './markup.ts';
 import type { SheetPart } from './part.ts';
 import { settingOutDrawing } from './setting-out-drawing.ts';
+import { measureMe } from './to-scale.ts';
 
 /** A fragment of sections without styles; `SHEET_STYLE` goes with it. Whatever a person typed is text in it. */
 export function sheetHtml(sheet: BuildSheet, units: Units): string {

@@ -61,3 +61,15 @@ function bar(x: number, y: number, scale: number, letters: number, units: Units)
 export function millimetres(value: number): string {
   return String(Math.round(value * 100) / 100);
 }
+
+/** A line that must measure ten centimetres on paper, four inches beside it, so that a shrunk print is found out. */
+export function measureMe(): string {
+  const tick = (x: number, y: number): string => `<path d="M${x} ${y - 1.5}v3" stroke="black" stroke-width="0.3"/>`;
+  const bar = (width: number, y: number, words: string): string =>
+    `<path d="M0 ${y}h${width}" stroke="black" stroke-width="0.3"/>${tick(0, y)}${tick(width, y)}<text ` +
+    `x="${width / 2}" y="${y - 1}" text-anchor="middle" font-size="3">${words}</text>`;
+  return (
+    `<svg role="img" aria-label="Measure me" width="104mm" height="16mm" viewBox="-1 -1 104 16" ` +
+    `xmlns="http://www.w3.org/2000/svg">${bar(100, 5, 'measure me: 10 cm')}${bar(101.6, 12, 'measure me: 4 in')}</svg>`
+  );
+}

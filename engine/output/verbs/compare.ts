@@ -177,13 +177,13 @@ function sidesTable(plants: readonly ComparedPlant[], units: Units, columns: num
       const was = before?.sides.find((candidate) => candidate.side === side.side);
       if (!was || was.scorchDose === null || side.scorchDose === null || was.peak === null || side.peak === null)
         return [];
-      const cells = [
-        `${was.scorchDose.toFixed(1)}${ARROW}${side.scorchDose.toFixed(1)}`,
-        `${formatTemperature(was.peak, units)}${ARROW}${formatTemperature(side.peak, units)}`,
-        `${was.hotHours.toFixed(1)}${ARROW}${side.hotHours.toFixed(1)}`,
-      ];
-      const changed = cells.some((cell) => cell.split(ARROW)[0] !== cell.split(ARROW)[1]);
-      return changed ? [[`${name}, ${sideWords(side.side)}`, ...cells]] : [];
+      const told = [
+        [was.scorchDose.toFixed(1), side.scorchDose.toFixed(1)],
+        [formatTemperature(was.peak, units), formatTemperature(side.peak, units)],
+        [was.hotHours.toFixed(1), side.hotHours.toFixed(1)],
+      ] as const;
+      const changed = told.some(([then, now]) => then !== now);
+      return changed ? [[`${name}, ${sideWords(side.side)}`, ...told.map((pair) => pair.join(ARROW))]] : [];
     }),
   );
   return rows.length === 0

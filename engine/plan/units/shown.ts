@@ -78,8 +78,19 @@ export function formatPerArea(perSquareMetre: number, what: string, units: Units
  * @param decimals shown at most: what was typed whole is read whole
  */
 export function formatTemperature(celsius: number, units: Units, decimals = 0): string {
-  const [value, unit] = units === 'metric' ? [celsius, '°C'] : [celsius / KELVIN_PER_FAHRENHEIT + 32, '°F'];
-  return `${fixed(value, decimals).replace(/\.0+$/, '')} ${unit}`;
+  return `${bareTemperature(celsius, units, decimals)} ${DEGREES[units]}`;
+}
+
+/** The same beside another one that has the unit: `38`. @param celsius [°C] */
+export function bareTemperature(celsius: number, units: Units, decimals = 0): string {
+  return fixed(onScale(celsius, units), decimals).replace(/\.0+$/, '');
+}
+
+const DEGREES: Readonly<Record<Units, string>> = { metric: '°C', imperial: '°F' };
+
+/** @param celsius [°C] */
+function onScale(celsius: number, units: Units): number {
+  return units === 'metric' ? celsius : celsius / KELVIN_PER_FAHRENHEIT + 32;
 }
 
 const MM_PER_INCH = 25.4;
@@ -97,23 +108,28 @@ const KEPT_IN_TENTHS = 0.11;
 
 /** What a plant is harmed from in heat, never told too high: `44 °C`, `46.5 °C`, `111 °F`. @param celsius [°C] */
 export function formatHeatLimit(celsius: number, units: Units): string {
+  return `${bareHeatLimit(celsius, units)} ${DEGREES[units]}`;
+}
+
+/** The same beside a temperature that has the unit: `46.5`. @param celsius [°C] */
+export function bareHeatLimit(celsius: number, units: Units): string {
   return limitToStep(celsius, units, (steps) => Math.floor(steps + KEPT_IN_TENTHS));
 }
 
 /** What a plant is damaged from in frost, never told too low: −1.7 is `−1.5 °C`, `29 °F`. @param celsius [°C] */
 export function formatFrostLimit(celsius: number, units: Units): string {
-  return limitToStep(celsius, units, (steps) => Math.ceil(steps - KEPT_IN_TENTHS));
+  return `${limitToStep(celsius, units, (steps) => Math.ceil(steps - KEPT_IN_TENTHS))} ${DEGREES[units]}`;
 }
 
 function limitToStep(celsius: number, units: Units, round: (steps: number) => number): string {
   const step = LIMIT_STEP[units];
-  const shown = step * round((units === 'metric' ? celsius : celsius / KELVIN_PER_FAHRENHEIT + 32) / step);
-  return `${fixed(shown, Number.isInteger(shown) ? 0 : 1)} ${units === 'metric' ? '°C' : '°F'}`;
+  const shown = step * round(onScale(celsius, units) / step);
+  return fixed(shown, Number.isInteger(shown) ? 0 : 1);
 }
 
 /** A difference of temperatures: `4 °C`, `7 °F`; a kelvin is a word of the trade’s. @param kelvin [K] */
 export function formatTemperatureDifference(kelvin: number, units: Units, decimals = 0): string {
-  return units === 'metric' ? `${fixed(kelvin, decimals)} °C` : `${fixed(kelvin / KELVIN_PER_FAHRENHEIT, decimals)} °F`;
+  return `${fixed(units === 'metric' ? kelvin : kelvin / KELVIN_PER_FAHRENHEIT, decimals)} ${DEGREES[units]}`;
 }
 
 /** How far a temperature beside it may be off, its unit left to that one: "± 3". @param kelvin [K] */

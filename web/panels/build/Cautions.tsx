@@ -1,6 +1,6 @@
 import { cautionsFor } from '../../../engine/index.ts';
 import type { BuildSheet, Caution } from '../../../engine/index.ts';
-import { plan } from '../../state/yard.ts';
+import { plan, units } from '../../state/yard.ts';
 import { keepText, keptText } from '../parts/kept-stock.ts';
 import { keptPrefix } from './chosen.ts';
 import { mindedAt, mindedFirst } from './minded.ts';
@@ -51,7 +51,7 @@ interface MindProps {
 export function MindAt({ sheet, block }: MindProps) {
   return (
     <ul class="cautions">
-      {mindedAt(block, sheet.cautions).map(({ id, stop, text }) => (
+      {mindedAt(block, sheet.cautions, units.value).map(({ id, stop, text }) => (
         <li key={id} class={stop ? 'stop' : undefined}>
           {text}
         </li>

@@ -4,7 +4,7 @@ import {
   formatHeatLimit,
   formatStretch,
   formatTemperature,
-  formatTemperatureDifference,
+  formatPlusMinus,
   rootsAbout,
   wallWords,
 } from '../../../engine/index.ts';
@@ -54,15 +54,15 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
 
 function LeafNumbers({ plant: { leaf, when } }: { readonly plant: PlantLoad }) {
   const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
-  const off = (kelvin: number): string => formatTemperatureDifference(kelvin, units.value).split(' ')[0];
+  const off = (kelvin: number): string => formatPlusMinus(kelvin, units.value);
   return (
     <>
       {leaf && (
         <>
           <dt>Leaf, heatwave day</dt>
           <dd>
-            thirsty {degrees(leaf.thirsty)} ± {off(leaf.spread.thirsty)}, watered {degrees(leaf.watered)} ±{' '}
-            {off(leaf.spread.watered)}; limit {formatHeatLimit(leaf.limit, units.value)} ± {off(leaf.spread.limit)}
+            thirsty {degrees(leaf.thirsty)} {off(leaf.spread.thirsty)}, watered {degrees(leaf.watered)}{' '}
+            {off(leaf.spread.watered)}; limit {formatHeatLimit(leaf.limit, units.value)} {off(leaf.spread.limit)}
           </dd>
         </>
       )}

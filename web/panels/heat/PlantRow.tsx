@@ -20,7 +20,7 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
     // Its head alone: a list that was opened by hand does not jump.
     if (open) row.current?.querySelector('button')?.scrollIntoView({ block: 'nearest' });
   }, [open]);
-  const told = timesIn(plant.sentence.slice(plant.sentence.indexOf(': ') + 2));
+  const told = timesIn(plant.sentence.replace(`${name}: `, ''));
   const harmed = plant.when !== null && (plant.verdict === 'will burn' || plant.verdict === 'at risk');
   return (
     <li ref={row} class={open ? 'heat-plant chosen' : 'heat-plant'}>

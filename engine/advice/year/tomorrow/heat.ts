@@ -15,7 +15,7 @@ import { compassWord } from '../../../plan/words/compass-word.ts';
 import { nameOf } from '../../../plan/words/names.ts';
 import { sunUp } from '../../../sun/sun-up.ts';
 import { clothOn } from '../cloth/hung-on.ts';
-import { litresWords } from '../water/litres-words.ts';
+import { aboutLitres, litresWords } from '../water/litres-words.ts';
 import { usableWater } from '../water/water.ts';
 import { namesInside } from '../words.ts';
 import { potTasks } from './pots.ts';
@@ -116,8 +116,7 @@ function potWatering(plan: Plan, stands: TomorrowPlant, dawn: ClockTime, heat: H
   const why =
     isHurt(stands) && stands.when !== null && waterDoes(plan, stands) ? ` ${waterWords(plan, stands, told)}` : '';
   const { they, does } = agreeingWith(nameOf(plan, plant));
-  const litres = litresWords(water, units);
-  const uses = `${they} ${does('use')} ${litres.startsWith('under') ? '' : 'about '}${litres} that day`;
+  const uses = `${they} ${does('use')} ${aboutLitres(water, units)} that day`;
   const about = `Water ${namesInside(plan, [plant])}: ${uses}`;
   const text = `${about}${again}.${why}`;
   return [{ at: dawn, plants: [plant], advice: { basis: 'our estimate', text } }];

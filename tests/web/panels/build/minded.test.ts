@@ -19,7 +19,9 @@ test('every caution of a sheet is told whole once, at its work or before it, and
   for (const soil of ['garden', 'paving'] as const) {
     const { cautions } = built({ ...roof, height: 1.8, frame: { soil, gust: 10 } });
     const own = [...cautions, { id: 'local-1', tasks: [], stop: false, text: 'Gusts of 1.5 times the mean; at five.' }];
-    const told = [...mindedFirst(own), ...BLOCKS.flatMap((block) => mindedAt(block, own))].map(({ text }) => text);
+    const told = [...mindedFirst(own), ...BLOCKS.flatMap((block) => mindedAt(block, own, 'metric'))].map(
+      ({ text }) => text,
+    );
     for (const { text } of own)
       expect(
         told.filter((words) => words === text),
@@ -31,10 +33,10 @@ test('every caution of a sheet is told whole once, at its work or before it, and
 
 test('at other work a caution’s first words stand, whole sentences of what is to be done', () => {
   const { cautions } = built({ ...roof, height: 2.4 });
-  const texts = mindedAt('Cloth', cautions).map(({ text }) => text);
+  const texts = mindedAt('Cloth', cautions, 'metric').map(({ text }) => text);
   expect(texts).toContain(
     'Ladders: a step ladder, set fully open on firm level ground, never leaned against the frame.',
   );
   expect(texts).toContain('Take the cloth off before a storm: also when thunderstorms are forecast.');
-  expect(mindedAt('Ground', cautions)[0].text).toMatch(/^Stop if a power line .*within 3 m of it, farther/);
+  expect(mindedAt('Ground', cautions, 'metric')[0].text).toMatch(/^Stop if a power line .*within 3 m of it, farther/);
 });
