@@ -66,8 +66,8 @@ const CAUTIONS: readonly KeptCaution[] = [
     first: 'Stop until you know what is under the ground: gas, electricity, water, irrigation, drains',
     text: (or) =>
       '. Ask the free enquiry line (811 in the United States, 2 to 3 working days ahead; KLIC, LSBUD, DT-DICT, ' +
-      `Inkolan, Before You Dig elsewhere). Dig by hand within ${or('0.6 m', '24 in')} of a mark, and push a steel rod down ` +
-      'first at every post.',
+      `Inkolan, Before You Dig elsewhere). Dig by hand within ${or('0.6 m', '24 in')} of a mark, and push a steel ` +
+      'rod down first at every post.',
   },
   {
     // Common practice of roofers and house managers, no source.
@@ -130,8 +130,8 @@ const CAUTIONS: readonly KeptCaution[] = [
     stop: false,
     first: 'Take the cloth off before a storm: also when thunderstorms are forecast',
     text:
-      ' (gusts come within minutes), for hail, snow or freezing rain, and when you leave for more than a day. Never put cloth up or take it ' +
-      'down in wind that sways small trees, and never alone.',
+      ' (gusts come within minutes), for hail, snow or freezing rain, and when you leave for more than a day. Never ' +
+      'put cloth up or take it down in wind that sways small trees, and never alone.',
   },
   {
     // Source: InTents (IFAI), 1 June 2009, on the IFAI / University of Illinois staking study; NBS BSS 142.
@@ -150,8 +150,8 @@ const CAUTIONS: readonly KeptCaution[] = [
     first: 'Ladders: a step ladder, set fully open on firm level ground, never leaned against the frame',
     text:
       '; three points of contact, not on its top two steps, nothing heavy in your hands, somebody by to hold it. ' +
-      'A ladder that leans on a wall: its foot out by a quarter of the working length (about 75°), tied or held, never on the top three ' +
-      'rungs. Put as much together on the ground as you can.',
+      'A ladder that leans on a wall: its foot out by a quarter of the working length (about 75°), tied or held, ' +
+      'never on the top three rungs. Put as much together on the ground as you can.',
   },
   {
     // Source: OSHA 3351, Preventing Skin Problems from Working with Portland Cement (from memory).
@@ -172,8 +172,8 @@ const CAUTIONS: readonly KeptCaution[] = [
       'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, a cup of water ' +
       'every 15 to 20 minutes and shade at hand',
     text:
-      '. Newcomers start with a fifth of the work and need 7 to 14 days to adapt. At dizziness, headache or confusion stop, cool the person, call for help. ' +
-      'Tube in the sun burns hands: wear gloves.',
+      '. Newcomers start with a fifth of the work and need 7 to 14 days to adapt. At dizziness, headache or confusion ' +
+      'stop, cool the person, call for help. Tube in the sun burns hands: wear gloves.',
   },
   {
     // Common practice, no source.
