@@ -5,6 +5,8 @@
 
 // plan: What a person drew: the plan file, its checks, edits, units, catalogue and demo yards.
 export { compassWord } from './plan/words/compass-word.ts';
+export { capital, uncapital } from './plan/words/first-letter.ts';
+export { fewNames, namedInside, nameOf } from './plan/words/names.ts';
 export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/catalogue/crowns.ts';
 export { CATALOGUE, plantRowOf } from './plan/catalogue/plants.ts';
 export { PLANT_SOURCES } from './plan/catalogue/plant-sources.ts';
@@ -79,6 +81,7 @@ export {
   turned,
 } from './plan/geometry/shapes.ts';
 export { canopyEdge, canopyHeightOver, canopyRing, footprintOf } from './plan/geometry/cloth-shapes.ts';
+export { clamp } from './plan/numbers/clamp.ts';
 export { pointToMillimetre, toCentimetre, toMillimetre } from './plan/numbers/rounding.ts';
 export { pathStripes } from './plan/geometry/stripes.ts';
 export { trunkRadius } from './plan/geometry/trunk.ts';
@@ -93,7 +96,7 @@ export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export { type Units, unitsOf } from './plan/units/units.ts';
 export { METRES_PER_FOOT, MS_PER_DAY } from './plan/units/per-unit.ts';
-export { formatClock, formatStretch } from './plan/units/clock.ts';
+export { formatClock, formatStretch, minutesOf } from './plan/units/clock.ts';
 export {
   formatArea,
   formatCut,
@@ -166,7 +169,6 @@ export { type SunEye, sunEyes } from './load/sun-eye/sun-eye.ts';
 export { rootsAbout } from './load/pot/pot-words.ts';
 export type { PotColour } from './load/pot/root-zone.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
-export { namedInside, nameOf } from './plan/words/names.ts';
 export { GRADE_FROM, GRADE_WORDS, gradeOf } from './load/light/nine.ts';
 export { wallWords } from './load/verdict/wall-heat.ts';
 export { plantPoints } from './load/verdict/plant-points.ts';
@@ -286,7 +288,6 @@ export type { Advice } from './advice/year/advice.ts';
 export type { SeasonEvent, SeasonResult } from './advice/year/season/types.ts';
 export { seasonYearOf } from './advice/year/span.ts';
 export { ROUGH_DATES, seasonOf } from './advice/year/season/season.ts';
-export { fewNames, sentenceCase } from './advice/year/words.ts';
 export { reviewHeadline, seasonHeadline } from './advice/words/year-headlines.ts';
 export { yearEntries } from './advice/year/season/entries.ts';
 export type { Forecast, Tomorrow, TomorrowTask } from './advice/year/tomorrow/types.ts';

@@ -5,6 +5,11 @@ export function errorAt(pointer: string, message: string): Problem {
   return { pointer, message, severity: 'error' };
 }
 
+/** What is seldom meant, in one sentence. */
+export function warningAt(pointer: string, message: string): Problem {
+  return { pointer, message, severity: 'warning' };
+}
+
 /** What cannot be told or made, for one reason. */
 export function refusal(pointer: string, message: string): { readonly ok: false; problems: Problem[] } {
   return { ok: false, problems: [errorAt(pointer, message)] };

@@ -1,4 +1,5 @@
 import type { GridSpec } from '../../engine/index.ts';
+import { channelsOf } from './ramp.ts';
 import type { Scale } from './ramp.ts';
 
 /** Edge of a dot, and most dots a cell each way: fine enough for lines to be lines. [m] */
@@ -73,10 +74,6 @@ function onLine(i: number, j: number, gap: number): boolean {
 
 function onDot(i: number, j: number, gap: number): boolean {
   return i % gap === 0 && j % gap === 0;
-}
-
-function channelsOf(hex: string): number[] {
-  return [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
 }
 
 /** Ground with less and with more of it. [m²] */

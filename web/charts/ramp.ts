@@ -125,7 +125,7 @@ function stopOf(value: number, { ramp, from, to, bend = 1 }: Scale): number {
  */
 export function paintCells(values: Float64Array, scale: Scale, alpha: number): Uint8ClampedArray<ArrayBuffer> {
   const pixels = new Uint8ClampedArray(values.length * 4);
-  const colours = scale.ramp.map(partsOf);
+  const colours = scale.ramp.map(channelsOf);
   for (let index = 0; index < values.length; index++) {
     const value = values[index];
     if (Number.isNaN(value)) continue;
@@ -160,7 +160,7 @@ export interface Shades {
  * colour: kinks and ends of a ramp are seen as edges that no yard has.
  */
 export function shadesOf({ ramp, from, to, bend = 1 }: Scale): Shades {
-  const stops = ramp.map(partsOf);
+  const stops = ramp.map(channelsOf);
   const count = Math.round(ramp.length * SHADES * REACH);
   const rgb = new Float64Array(count * 3);
   for (let k = 0; k < count; k++)
@@ -189,7 +189,7 @@ function splineAt(stops: readonly (readonly number[])[], place: number): number[
 }
 
 /** Red, green and blue of "#rrggbb". */
-function partsOf(hex: string): number[] {
+export function channelsOf(hex: string): number[] {
   return [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
 }
 

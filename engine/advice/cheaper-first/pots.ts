@@ -6,7 +6,8 @@ import type { Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
-import { namedInside, nameOf } from '../../plan/words/names.ts';
+import { capital } from '../../plan/words/first-letter.ts';
+import { namedInside, nameOf, fewNames } from '../../plan/words/names.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
 import { createPotJudges } from '../place/judge.ts';
@@ -14,7 +15,6 @@ import { rankingOf } from '../place/rank.ts';
 import { wayWords } from '../place/way.ts';
 import { type Harmed, sharedBy } from '../words/served.ts';
 import { spotWords } from '../words/spot-words.ts';
-import { fewNames, sentenceCase } from '../year/words.ts';
 import { harmStep, type LadderStep } from './step.ts';
 
 /** Of more pots nobody carries all; each takes as long as a question for its place. */
@@ -65,7 +65,7 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
   const offEach = moved.map(({ id, before, after }) =>
     moves.length > 1 ? `: ${formatShare(1 - after / before)} off ${agreeingWith(nameOf(plan, id)).them}` : '',
   );
-  const found = sentenceCase(`${told.map((where, k) => where + offEach[k]).join('; ')}.`);
+  const found = capital(`${told.map((where, k) => where + offEach[k]).join('; ')}.`);
   const rest = `${staysWords(plan, stays)}${manyWords(harmed.length, pots.length)}`;
   const does = {
     serves: moved.map(({ id }) => id),

@@ -1,8 +1,8 @@
 import type { RootHelpId, RootVerdict } from '../../load/types.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
+import { fewNames } from '../../plan/words/names.ts';
 import type { Harmed } from '../words/served.ts';
-import { fewNames } from '../year/words.ts';
 
 /** The roots in a pot on the heatwave day. */
 export interface PotRoots {

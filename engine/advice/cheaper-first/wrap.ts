@@ -8,11 +8,11 @@ import type { Plan, Plant } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { compassWord } from '../../plan/words/compass-word.ts';
+import { capital } from '../../plan/words/first-letter.ts';
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import { sceneOf } from '../../scene/scene-of.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { sentenceCase } from '../year/words.ts';
 import type { LadderStep, PotRoots } from './step.ts';
 
 /** What cools the roots by less is not told. [K] */
@@ -73,7 +73,7 @@ function rootsSentence(
   hasOthers: boolean,
   units: Units,
 ): string {
-  const about = `${sentenceCase(namedInside(plan, plant))}: roots about ${formatTemperature(zone.warmest, units)}`;
+  const about = `${capital(namedInside(plan, plant))}: roots about ${formatTemperature(zone.warmest, units)}`;
   const toTell = helps.filter(({ id, cooler }) => cooler >= WORTH_TELLING && (hasOthers || id !== 'group'));
   if (toTell.length === 0) return `${about}; it is the air that does it.`;
   const told = toTell.map(

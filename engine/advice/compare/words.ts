@@ -5,7 +5,7 @@ import { formatArea, formatTemperatureDifference, formatShare } from '../../plan
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
 import { listWords } from '../../plan/words/list-words.ts';
-import { namedInside, nameOf } from '../../plan/words/names.ts';
+import { namedInside, nameOf, namesInside } from '../../plan/words/names.ts';
 import { seenWords } from '../sight/words.ts';
 import { lessWords } from '../words/effect-words.ts';
 import type { ChoiceCost, ComparedChoice, ComparedPlant } from './types.ts';
@@ -49,7 +49,7 @@ function shareOf({ together }: ComparedChoice): number {
 
 /** Whose damage a comparison is told of; of several plants the sum by which options are ranked has its own words. */
 export function servedWords(plan: Plan, served: readonly string[]): string {
-  const whom = listWords(served.map((id) => namedInside(plan, id)));
+  const whom = namesInside(plan, served);
   if (served.length === 0) return '';
   return served.length === 1
     ? `Less heat damage: of today’s to ${whom}.`
@@ -127,9 +127,7 @@ function closeSentences(plan: Plan, { plants }: ComparedChoice, units: Units): s
 export function darkAnyway(plan: Plan, choices: readonly ComparedChoice[]): string {
   const ids = choices.map(({ tooDark, newlyTooDark }) => tooDark.filter((id) => !newlyTooDark.includes(id)));
   const always = (ids[0] ?? []).filter((id) => ids.every((each) => each.includes(id)));
-  return always.length === 0
-    ? ''
-    : `Too dark today already, whichever you choose: ${listWords(always.map((id) => namedInside(plan, id)))}.`;
+  return always.length === 0 ? '' : `Too dark today already, whichever you choose: ${namesInside(plan, always)}.`;
 }
 
 function seenSentences(plan: Plan, { seenFrom }: ComparedChoice, units: Units): string[] {

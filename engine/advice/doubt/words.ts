@@ -1,9 +1,8 @@
 import type { KnownBy, Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { namedInside } from '../../plan/words/names.ts';
+import { namedInside, namesInside } from '../../plan/words/names.ts';
 import { optionName } from '../compare/words.ts';
-import { namesInside } from '../year/words.ts';
 import { changesAdvice } from './advice.ts';
 import type { DoubtBar, DoubtInput, PlantDoubt } from './types.ts';
 

@@ -5,8 +5,7 @@ import { openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { listWords } from '../../plan/words/list-words.ts';
-import { namedInside } from '../../plan/words/names.ts';
+import { namesInside } from '../../plan/words/names.ts';
 import { walksIn } from './way-round.ts';
 
 export interface Way {
@@ -60,7 +59,7 @@ export function wayBetween(plan: Plan, from: PlanPoint, to: PlanPoint): Way {
 
 /** "7.5 m", "round the house", "two steps down": what is to be said of it. */
 export function wayParts(plan: Plan, { metres, steps, round }: Way, units: Units): string[] {
-  const past = round.length === 0 ? '' : `round ${listWords(round.map((id) => namedInside(plan, id)))}`;
+  const past = round.length === 0 ? '' : `round ${namesInside(plan, round)}`;
   return [formatDistance(metres, units), past, stepsWords(steps)].filter((words) => words !== '');
 }
 

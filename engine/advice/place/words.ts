@@ -7,12 +7,12 @@ import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatLength, formatFrostLimit, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
-import { capital, listWords } from '../../plan/words/list-words.ts';
+import { capital } from '../../plan/words/first-letter.ts';
+import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside, nameOf } from '../../plan/words/names.ts';
 import { lessDamage } from '../../plan/words/spoken.ts';
 import { WORTH_NAMING } from '../cheaper-first/step.ts';
 import { endsWithFrost } from '../year/frost/frost.ts';
-import { sentenceCase } from '../year/words.ts';
 import type { Tried } from './rank.ts';
 import type { PlaceResult, PlaceSpot } from './types.ts';
 import { wayNote, wayWords } from './way.ts';
@@ -21,7 +21,7 @@ import { wayNote, wayWords } from './way.ts';
 export function spotSentence(plan: Plan, plant: string, spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {
   const { stay, where, harm, spared, verdict, light, standing, overRange, pot, winterSunHours, hardening } = spot;
   const { they, them, does: verb } = agreeingWith(nameOf(plan, plant));
-  const begins = stay ? `Where ${they} ${verb('stand')}` : `${sentenceCase(where)}, ${wayWords(plan, spot, units)}`;
+  const begins = stay ? `Where ${they} ${verb('stand')}` : `${capital(where)}, ${wayWords(plan, spot, units)}`;
   const today = harm + spared;
   const which = spared < 0 ? 'more' : 'less';
   const does =

@@ -1,6 +1,6 @@
 import type { Plan } from '../../plan/types.ts';
+import { capital } from '../../plan/words/first-letter.ts';
 import { harmStep, type LadderStep } from '../cheaper-first/step.ts';
-import { sentenceCase } from '../year/words.ts';
 import type { Proposal } from './option.ts';
 
 /** The dearest rungs of the ladder of cures: the best screen and the best roof of what was found. */
@@ -16,7 +16,7 @@ export function clothSteps(plan: Plan, options: readonly Proposal[]): LadderStep
       .toSorted((a, b) => b.spared - a.spared);
     if (best === undefined) return [];
     const { cost, served, spared, effect } = best;
-    const sentence = `${sentenceCase(best.where)}. ${best.why}`;
+    const sentence = `${capital(best.where)}. ${best.why}`;
     return [harmStep(plan, { id, name, cost, sentence }, { serves: served, spared, sparedShare: effect })];
   });
 }

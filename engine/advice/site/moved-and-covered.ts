@@ -2,8 +2,9 @@ import { worthOf } from '../../plan/defaults.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { uncapital } from '../../plan/words/first-letter.ts';
 import { listWords } from '../../plan/words/list-words.ts';
-import { namedInside } from '../../plan/words/names.ts';
+import { namedInside, namesInside } from '../../plan/words/names.ts';
 import type { Progress } from './progress.ts';
 import { siteOf } from './site.ts';
 import type { ClothSize, SiteOption, SiteRequest, SiteResult } from './types.ts';
@@ -126,7 +127,7 @@ function sentenceOf(
   const cloth = titleOf(option, request.units ?? unitsOf(plan));
   const cost = option.cost === null ? '' : `, for about ${option.cost.toFixed(0)} ${option.currency}`;
   return (
-    `Move ${pots}, and hang a small ${cloth.charAt(0).toLowerCase()}${cloth.slice(1)}, ${option.where}${cost}: ` +
-    `${formatShare(effect)} less heat damage to ${listWords(helped.map((id) => namedInside(plan, id)))} together.`
+    `Move ${pots}, and hang a small ${uncapital(cloth)}, ${option.where}${cost}: ` +
+    `${formatShare(effect)} less heat damage to ${namesInside(plan, helped)} together.`
   );
 }

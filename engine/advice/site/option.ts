@@ -9,8 +9,8 @@ import type { Cloth, Plan } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { compassWord } from '../../plan/words/compass-word.ts';
-import { capital, listWords } from '../../plan/words/list-words.ts';
-import { namedInside, nameOf } from '../../plan/words/names.ts';
+import { capital } from '../../plan/words/first-letter.ts';
+import { namedInside, nameOf, namesInside } from '../../plan/words/names.ts';
 import { drawnAnywhere } from '../../plan/yards/options.ts';
 import { clothArea } from '../compare/cost.ts';
 import { offWords } from '../words/effect-words.ts';
@@ -110,8 +110,7 @@ export function named(plan: Plan, cloth: readonly Cloth[]): Cloth[] {
 
 /** Named after whom they serve: "Roof for the lemon pot". */
 function calledAfter(plan: Plan, served: readonly string[], features: readonly Cloth[]): Cloth[] {
-  const whom =
-    served.length > 2 || served.length === 0 ? 'plants' : listWords(served.map((id) => namedInside(plan, id)));
+  const whom = served.length > 2 || served.length === 0 ? 'plants' : namesInside(plan, served);
   return features.map((one, k) => {
     const name = `${capital(hungOf(one).word)} for ${whom}`;
     return { ...one, name: features.length > 1 ? `${name}, ${k + 1}` : name };

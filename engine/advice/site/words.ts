@@ -6,6 +6,7 @@ import type { Cloth, Plan } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
+import { uncapital } from '../../plan/words/first-letter.ts';
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import { seenWords } from '../sight/words.ts';
@@ -135,7 +136,7 @@ export function sentenceOf({ units }: LaidOut, found: Found, besides: string): s
   const told = `${first.where}${cost}. ${first.why}`;
   // What is not worth building is told after that, as what it is.
   return isNotWorthBuilding(found)
-    ? `${besides} The best for its money: ${title.charAt(0).toLowerCase()}${title.slice(1)}, ${told}`
+    ? `${besides} The best for its money: ${uncapital(title)}, ${told}`
     : [`${title}, ${told}`, besides].filter(Boolean).join(' ');
 }
 

@@ -3,7 +3,7 @@ import type { Roots } from '../../load/types.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { type Agreeing, agreeingWith } from '../../plan/words/agreement.ts';
-import { capital } from '../../plan/words/list-words.ts';
+import { capital } from '../../plan/words/first-letter.ts';
 import { nameOf } from '../../plan/words/names.ts';
 import { daysAfter } from '../../sun/days/calendar.ts';
 

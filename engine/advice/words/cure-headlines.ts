@@ -7,14 +7,14 @@ import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
-import { capital, listWords } from '../../plan/words/list-words.ts';
-import { namedInside, nameOf } from '../../plan/words/names.ts';
+import { capital } from '../../plan/words/first-letter.ts';
+import { listWords } from '../../plan/words/list-words.ts';
+import { namedInside, nameOf, namesInside } from '../../plan/words/names.ts';
 import { lessDamage } from '../../plan/words/spoken.ts';
 import { type LadderStep, WORTH_NAMING, worthMoving } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
 import type { PlaceResult } from '../place/types.ts';
 import { gainWords } from '../place/words.ts';
-import { namesInside } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** Less heat damage than this is not spoken of. [K·h/day] */

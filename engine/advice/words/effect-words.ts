@@ -3,14 +3,14 @@
 import type { Plan } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
 import { listWords } from '../../plan/words/list-words.ts';
-import { namedInside } from '../../plan/words/names.ts';
+import { namesInside } from '../../plan/words/names.ts';
 import type { PlantEffect } from './served.ts';
 
 /** "37 % less heat damage to the blueberry pot and 23 % less to the raspberries" */
 export function lessWords(plan: Plan, plants: readonly PlantEffect[]): string {
   return alike(plants, (share, ids, first) => {
     const which = share < 0 ? 'more' : 'less';
-    return `${formatShare(Math.abs(share))} ${which}${first ? ' heat damage' : ''} to ${named(plan, ids)}`;
+    return `${formatShare(Math.abs(share))} ${which}${first ? ' heat damage' : ''} to ${namesInside(plan, ids)}`;
   });
 }
 
@@ -18,12 +18,8 @@ export function lessWords(plan: Plan, plants: readonly PlantEffect[]): string {
 export function offWords(plan: Plan, plants: readonly PlantEffect[]): string {
   return alike(
     plants,
-    (share, ids, first) => `${formatShare(share)}${first ? ' of the heat damage' : ''} off ${named(plan, ids)}`,
+    (share, ids, first) => `${formatShare(share)}${first ? ' of the heat damage' : ''} off ${namesInside(plan, ids)}`,
   );
-}
-
-function named(plan: Plan, ids: readonly string[]): string {
-  return listWords(ids.map((id) => namedInside(plan, id)));
 }
 
 /** Plants of which the same is told are told together. */

@@ -1,10 +1,9 @@
 import { meanNine } from '../../load/light/nine.ts';
 import type { Nine, Outcome } from '../../load/types.ts';
 import { nineOfBed } from '../../load/verdict/bed-load.ts';
-import { ninesOf } from '../../load/verdict/plant-nines.ts';
-import { plantPoints } from '../../load/verdict/plant-points.ts';
+import { ninesOf, lightOn } from '../../load/verdict/plant-nines.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
-import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
+import { type Yard, yardOf } from '../../load/yard.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Period, SampleDay } from '../../sun/samples.ts';
@@ -41,7 +40,7 @@ function laidOut(plan: Plan, period: Period, weather?: Weather): Outcome<DayLigh
     value: {
       of(feature) {
         let light = lights.get(feature);
-        if (!light) lights.set(feature, (light = lightAt(yard.value, feature)));
+        if (!light) lights.set(feature, (light = lightOn(yard.value, feature)));
         return light;
       },
       ...openOf(yard.value),
@@ -54,12 +53,6 @@ function laidOut(plan: Plan, period: Period, weather?: Weather): Outcome<DayLigh
 export function nineOfPlant(yard: Yard, feature: PlantFeature): Nine {
   if (feature.kind === 'bed') return nineOfBed(yard, feature);
   return meanNine(ninesOf(yard, feature));
-}
-
-function lightAt(yard: Yard, feature: PlantFeature): Nine {
-  if (feature.kind === 'bed') return nineOfBed(yard, feature);
-  const { points, own } = plantPoints(yard.plan, feature);
-  return nineAt(yard, points[0].point, own);
 }
 
 const MJ_PER_WATT_HOUR = 0.0036;

@@ -3,10 +3,10 @@
 import type { PlantLoad, Stretch } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { edgeWord } from '../../plan/units/clock.ts';
+import { capital } from '../../plan/words/first-letter.ts';
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import { spokenClock, spokenCount } from '../../plan/words/spoken.ts';
-import { sentenceCase } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** How the drawing stands. @param guesses how many of its numbers are */
@@ -54,7 +54,7 @@ function harmedHeadline(
 ): string {
   const time = worst.when === null ? '' : ` from ${edgeWords(worst.when.from, sunUp)}`;
   const till = worst.when === null ? '' : ` to ${edgeWords(worst.when.to, sunUp)}`;
-  const first = sentenceCase(`${namedInside(plan, worst.id)} ${will} burn${time}${till}`);
+  const first = capital(`${namedInside(plan, worst.id)} ${will} burn${time}${till}`);
   return rest.length === 0 ? `${first}.` : fitting((names) => `${first}; so ${will} ${names}.`, plan, rest);
 }
 

@@ -2,10 +2,10 @@
 
 import { dayWords } from '../../plan/dates/dates.ts';
 import type { Plan } from '../../plan/types.ts';
+import { capital } from '../../plan/words/first-letter.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import type { ReviewResult } from '../review/types.ts';
 import type { SeasonResult } from '../year/season/types.ts';
-import { sentenceCase } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** When heat, cloth and frost come, by their first days. */
@@ -17,7 +17,7 @@ export function seasonHeadline({ events, cloth: cloths, frost, water }: SeasonRe
   const { earlierUnknown } = cloths.find(({ canopy }) => up?.features[0] === canopy) ?? {};
   const cloth = up === undefined ? '' : `, cloth up ${earlierUnknown ? 'by' : 'about'} ${dayWords(up.from)}`;
   const cold = frost.window === null ? '' : `, frost from ${dayWords(frost.window.first)}`;
-  return shortEnough(sentenceCase(`${hot}${cloth}${cold}.`), sentenceCase(`${hot}${cold}.`));
+  return shortEnough(capital(`${hot}${cloth}${cold}.`), capital(`${hot}${cold}.`));
 }
 
 /** Whether it worked, by what has been noted so far. */

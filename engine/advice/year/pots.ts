@@ -7,9 +7,8 @@ import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, formatPlusMinus } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
-import { capital } from '../../plan/words/list-words.ts';
-import { nameOf } from '../../plan/words/names.ts';
-import { namesInside } from './words.ts';
+import { capital } from '../../plan/words/first-letter.ts';
+import { nameOf, namesInside } from '../../plan/words/names.ts';
 
 export interface PlantRoots {
   readonly plant: string;

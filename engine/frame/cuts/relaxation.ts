@@ -4,6 +4,7 @@
  * integers, so rounding inside the simplex can weaken the bound but never make it false.
  */
 
+import { greatestCommonDivisor } from '../../plan/numbers/divisor.ts';
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import { mostValuable } from './patterns.ts';
 import type { Counts, Pattern, Sizes } from './patterns.ts';
@@ -127,8 +128,4 @@ function pivot(inverse: number[][], times: number[], change: readonly number[], 
   }
   inverse[leaving] = line;
   times[leaving] = step;
-}
-
-function greatestCommonDivisor(a: number, b: number): number {
-  return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }

@@ -11,7 +11,7 @@ import {
 import type { Units } from '../../plan/units/units.ts';
 import { agreeingWith } from '../../plan/words/agreement.ts';
 import { compassWord } from '../../plan/words/compass-word.ts';
-import { capital } from '../../plan/words/list-words.ts';
+import { capital } from '../../plan/words/first-letter.ts';
 import { isSmallFruit } from '../leaf/spread.ts';
 import { leastLight } from '../light/light-class.ts';
 import type { ClothNow, LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';

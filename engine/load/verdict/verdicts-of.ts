@@ -3,12 +3,11 @@ import type { Weather } from '../../sun/weather/weather.ts';
 import { type HeatDay, heatDayOf } from '../leaf/heat-day.ts';
 import { gravest } from '../leaf/judge.ts';
 import { isTooDark } from '../light/light-class.ts';
-import type { Nine, Outcome, Verdict } from '../types.ts';
-import { nineAt, type Yard, yardOf } from '../yard.ts';
-import { nineOfBed } from './bed-load.ts';
+import type { Outcome, Verdict } from '../types.ts';
+import { type Yard, yardOf } from '../yard.ts';
 import { judgedPlant } from './judged.ts';
 import { isEstablished, limitOf } from './limit.ts';
-import { plantPoints } from './plant-points.ts';
+import { lightOn } from './plant-nines.ts';
 import { type PlantFeature, plantFeatures, rowOf } from './planted.ts';
 import { milderBy, verdictInLight } from './verdict.ts';
 
@@ -34,11 +33,4 @@ function verdictOn(season: Yard, heat: HeatDay, feature: PlantFeature, row: Plan
   return verdictInLight(inHeat, milderBy(row, isEstablished(plan, feature)), () =>
     isTooDark(row, lightOn(season, feature)),
   );
-}
-
-/** Where a plant's light is judged: at its top, a bed in its mean. */
-function lightOn(season: Yard, feature: PlantFeature): Nine {
-  if (feature.kind === 'bed') return nineOfBed(season, feature);
-  const { points, own } = plantPoints(season.plan, feature);
-  return nineAt(season, points[0].point, own);
 }

@@ -5,8 +5,8 @@
 
 import type { Advice } from '../../advice/year/advice.ts';
 import { yearEntries } from '../../advice/year/season/entries.ts';
-import { dateWords } from '../../advice/year/words.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
+import { dateWords } from '../../plan/dates/dates.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
 import { formatHeatLimit, formatLength, formatTemperature } from '../../plan/units/shown.ts';
 import { compassWord } from '../../plan/words/compass-word.ts';

@@ -19,8 +19,7 @@ import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatLength, formatPerArea, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { listWords } from '../../plan/words/list-words.ts';
-import { namedInside } from '../../plan/words/names.ts';
+import { namesInside } from '../../plan/words/names.ts';
 import { table, wrapped } from './plain-text.ts';
 
 /** Of which yard it tells, in what units, and how wide a line may be. [characters] */
@@ -101,7 +100,7 @@ function livingSources({ climbers, sources }: LivingScreen): string[] {
 
 /** Whose damage the table tells of: of all that one answer or another is for, so that they can be held together. */
 function servedWords(plan: Plan, { served }: SiteResult): string {
-  const whose = listWords(served.map((id) => namedInside(plan, id)));
+  const whose = namesInside(plan, served);
   return `Less damage: of today’s heat damage to ${whose}${served.length > 1 ? ', together' : ''}.`;
 }
 

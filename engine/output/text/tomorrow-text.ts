@@ -2,7 +2,7 @@
 
 import type { Tomorrow } from '../../advice/year/tomorrow/types.ts';
 import { dueWords } from '../../advice/year/tomorrow/words.ts';
-import { dateWords } from '../../advice/year/words.ts';
+import { dateWords } from '../../plan/dates/dates.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';

@@ -6,7 +6,7 @@ import { wayParts } from '../../advice/place/way.ts';
 import { winterWarning } from '../../advice/place/winter.ts';
 import { rootsBriefly } from '../../advice/place/words.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
-import { dateWords } from '../../advice/year/words.ts';
+import { dateWords } from '../../plan/dates/dates.ts';
 import { refuseOption } from '../../plan/problems.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';

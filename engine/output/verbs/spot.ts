@@ -1,11 +1,10 @@
-import { dateWords } from '../../advice/year/words.ts';
 import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
 import { GRADE_WORDS, gradeOf } from '../../load/light/nine.ts';
 import { skyFrom } from '../../load/light/sky-from.ts';
 import { spotOf } from '../../load/light/spot-of.ts';
 import { weeksAt } from '../../load/light/weeks-at.ts';
 import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load/types.ts';
-import { monthWord, dayOfMonth } from '../../plan/dates/dates.ts';
+import { dateWords, monthWord, dayOfMonth } from '../../plan/dates/dates.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import { refuseOption } from '../../plan/problems.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';

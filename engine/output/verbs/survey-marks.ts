@@ -1,6 +1,6 @@
 import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
-import { dateWords } from '../../advice/year/words.ts';
+import { dateWords } from '../../plan/dates/dates.ts';
 import { errorAt } from '../../plan/problems.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { formatClock } from '../../plan/units/clock.ts';

@@ -1,7 +1,6 @@
 import { dayWords } from '../../plan/dates/dates.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-import { errorAt } from '../../plan/problems.ts';
-import { refuseOption } from '../../plan/problems.ts';
+import { errorAt, refuseOption } from '../../plan/problems.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import { dateIn } from '../../sun/days/calendar.ts';
 import type { Finding } from '../../survey/estimate.ts';

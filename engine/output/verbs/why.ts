@@ -3,7 +3,7 @@ import { RIVAL_IDS, type RivalId } from '../../advice/why/rivals.ts';
 import { parseSide, sideWords } from '../../advice/why/side.ts';
 import { DAMAGE_PARTS, type DamagePart, type RankedSide, type WhyResult } from '../../advice/why/types.ts';
 import { whyBurnt } from '../../advice/why/why.ts';
-import { dateWords } from '../../advice/year/words.ts';
+import { dateWords } from '../../plan/dates/dates.ts';
 import { refuseOption } from '../../plan/problems.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';

@@ -1,5 +1,7 @@
 /** The civil calendar by arithmetic alone: no clock, no zone. */
 
+import { listWords } from '../words/list-words.ts';
+
 /** What of a season its dates are reckoned from. */
 interface Span {
   readonly year: number;
@@ -77,4 +79,20 @@ export function isDay(year: number, month: number, day: number): boolean {
 export function isCivilDate(text: string): boolean {
   const parts = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text);
   return parts !== null && isDay(Number(parts[1]), Number(parts[2]), Number(parts[3]));
+}
+
+/** "14 May 2026" */
+export function dateWords(date: string): string {
+  return `${dayWords(date)} ${date.slice(0, 4)}`;
+}
+
+/** Days of one year with each month named once: "13 and 31 May, 18 June". */
+export function daysFolded(dates: readonly string[]): string {
+  const months = [...new Set(dates.map((date) => date.slice(0, 7)))];
+  return months
+    .map((month) => {
+      const days = dates.filter((date) => date.startsWith(month)).map((date) => String(Number(date.slice(8, 10))));
+      return `${listWords(days)} ${monthWord(Number(month.slice(5, 7)))}`;
+    })
+    .join(', ');
 }

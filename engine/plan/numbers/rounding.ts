@@ -12,6 +12,11 @@ export function toCentimetre(metres: number): number {
   return Math.round(metres * 100) / 100 + 0;
 }
 
+/** To the micrometre: 0.1 + 0.2 is 0.3. [m] */
+export function withoutNoise(metres: number): number {
+  return Math.round(metres * 1e6) / 1e6;
+}
+
 export function pointToMillimetre([x, y]: PlanPoint): PlanPoint {
   return [toMillimetre(x), toMillimetre(y)];
 }

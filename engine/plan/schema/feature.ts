@@ -1,5 +1,6 @@
 /** What can be drawn: every kind with its keys. How the keys of a thing go together is for `check/rules.ts` to say. */
 
+import { capital } from '../words/first-letter.ts';
 import { byName, defaulted, flag, list, monthDay, number, object, optional, point, text, words } from './form.ts';
 import type { Called, Form, Json, Keys, NumberRule } from './form.ts';
 import { eitherOf, quote, show } from './say.ts';
@@ -215,6 +216,6 @@ export function formOf(kind: keyof typeof KINDS, key: string): Form | undefined 
 function featureCalled(item: Json, index: number): string {
   if (Object.keys(item).length === 0) return `Feature ${index + 1}`;
   const kind = typeof item.kind === 'string' && Object.hasOwn(KINDS, item.kind) ? item.kind : 'feature';
-  const title = kind[0].toUpperCase() + kind.slice(1);
+  const title = capital(kind);
   return typeof item.id === 'string' && item.id !== '' ? `${title} ${quote(item.id)}` : `${title} without an id`;
 }

@@ -1,5 +1,6 @@
 /** What people read, in metric and in feet: a number shown always has its unit. */
 
+import { greatestCommonDivisor } from '../numbers/divisor.ts';
 import {
   METRES_PER_INCH,
   SPEED_PER_UNIT,
@@ -160,8 +161,4 @@ export function formatLight(lux: number, units: Units): string {
 function fixed(value: number, decimals: number): string {
   const text = value.toFixed(decimals);
   return Number(text) === 0 ? (0).toFixed(decimals) : text.replace('-', '−');
-}
-
-function greatestCommonDivisor(a: number, b: number): number {
-  return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }

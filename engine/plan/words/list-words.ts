@@ -2,8 +2,3 @@
 export function listWords(words: readonly string[]): string {
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
 }
-
-/** A sentence's first letter made large. */
-export function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
-}

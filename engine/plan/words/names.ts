@@ -1,5 +1,7 @@
 import type { Feature, Plan } from '../types.ts';
 import { drawnAnywhere } from '../yards/options.ts';
+import { capital, uncapital } from './first-letter.ts';
+import { listWords } from './list-words.ts';
 import { shownName } from './shown-name.ts';
 
 /** Kinds that people call otherwise than the plan does. */
@@ -21,7 +23,7 @@ export function nameOf(plan: Plan, id: string): string {
   const called = id.startsWith(feature.kind)
     ? `${kind}${id.slice(feature.kind.length).replaceAll('-', ' ')}`
     : `${kind} ${id}`;
-  return name || shownName(`${called[0].toUpperCase()}${called.slice(1)}`);
+  return name || shownName(capital(called));
 }
 
 /**
@@ -33,9 +35,21 @@ export function namedInside(plan: Plan, id: string): string {
   const name = nameOf(plan, id);
   const [first] = name.split(' ');
   if (/^(neighbou?r|landlord|landlady|owner|council|city|town|school|church)s?[’']s?$/i.test(first))
-    return `the ${name[0].toLowerCase()}${name.slice(1)}`;
+    return `the ${uncapital(name)}`;
   if (/[’']s?$/.test(first)) return name;
   if (/^(the|my|our|a|an)$/i.test(first)) return first.toLowerCase() + name.slice(first.length);
   const common = /^\p{Lu}[^\p{Lu}]*$/u.test(name);
-  return `the ${common ? name[0].toLowerCase() + name.slice(1) : name}`;
+  return `the ${common ? uncapital(name) : name}`;
+}
+
+/** "the lemon pot, the hydrangea and the fig" */
+export function namesInside(plan: Plan, ids: readonly string[]): string {
+  return listWords(ids.map((id) => namedInside(plan, id)));
+}
+
+/** At most three by name: "the lemon pot, the hydrangea and 3 more". */
+export function fewNames(plan: Plan, ids: readonly string[]): string {
+  return ids.length <= 3
+    ? namesInside(plan, ids)
+    : listWords([...ids.slice(0, 2).map((id) => namedInside(plan, id)), `${ids.length - 2} more`]);
 }

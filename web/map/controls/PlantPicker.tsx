@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { CATALOGUE, PLANT_SOURCES, formatHeatLimit, plantRowOf } from '../../../engine/index.ts';
+import { CATALOGUE, PLANT_SOURCES, formatHeatLimit, plantRowOf, capital } from '../../../engine/index.ts';
 import type { PlantRow, Units } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 
@@ -100,8 +100,4 @@ function sourceWords(row: PlantRow): string {
   if (row.limitBasis === 'class default')
     return `The limit is our own figure for plants of its kind${sources === '' ? '' : `; the rest: ${sources}`}.`;
   return `${capital(row.limitBasis)}${sources === '' ? '' : `: ${sources}`}.`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,4 +1,4 @@
-import { type Cloth, boundsOf, canopyEdge, formatLength, riseOf, toMillimetre } from '../../../engine/index.ts';
+import { type Cloth, boundsOf, canopyEdge, formatLength, riseOf, toMillimetre, clamp } from '../../../engine/index.ts';
 import type { Canopy, Drop, DropSide, Feature, FeatureChanges, PlanPoint, Units } from '../../../engine/index.ts';
 import { centreLine } from './outline.ts';
 import { DRAWING_GRID } from './snap.ts';
@@ -35,11 +35,11 @@ export function clothGrips(cloth: Cloth, off: number): readonly ClothGrip[] {
 /** What changes when a grip of a cloth is taken to a place. */
 export function clothBy(cloth: Cloth, grip: ClothGrip, to: PlanPoint): FeatureChanges {
   const up = to[1] - grip.at[1];
-  if (grip.part === 'height') return { height: within(onGrid(cloth.height + up), HEIGHTS.least, HEIGHTS.most) };
+  if (grip.part === 'height') return { height: clamp(onGrid(cloth.height + up), HEIGHTS.least, HEIGHTS.most) };
   if (cloth.kind === 'screen') return {};
   if (grip.part === 'rise')
     return {
-      rise: within(onGrid(riseOf(cloth) + up), HEIGHTS.least - cloth.height, HEIGHTS.most - cloth.height),
+      rise: clamp(onGrid(riseOf(cloth) + up), HEIGHTS.least - cloth.height, HEIGHTS.most - cloth.height),
     };
   const { middle, out } = edgeOf(cloth, grip.side);
   const ends = canopyEdge(cloth, grip.side);
@@ -96,8 +96,4 @@ function edgeOf(canopy: Canopy, side: DropSide): { readonly middle: PlanPoint; r
 
 function onGrid(metres: number): number {
   return toMillimetre(DRAWING_GRID * Math.round(metres / DRAWING_GRID));
-}
-
-function within(value: number, least: number, most: number): number {
-  return Math.min(most, Math.max(least, value));
 }

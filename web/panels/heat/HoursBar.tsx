@@ -1,3 +1,4 @@
+import { minutesOf } from '../../../engine/index.ts';
 import type { Stretch } from '../../../engine/index.ts';
 import { sunUp } from '../../state/results.ts';
 
@@ -15,8 +16,4 @@ export function HoursBar({ when }: { readonly when: Stretch }) {
       <span style={{ left: `${left}%`, width: `${right - left}%` }} />
     </span>
   );
-}
-
-function minutesOf(clock: string): number {
-  return Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
 }

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { compassWord, formatStretch } from '../../../engine/index.ts';
+import { capital, compassWord, formatStretch } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { sunUp } from '../../state/results.ts';
 import { selection } from '../../state/view.ts';
@@ -39,7 +39,7 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
       </button>
       {open && (
         <div class="plant-card">
-          <p>{told[0].toUpperCase() + told.slice(1)}</p>
+          <p>{capital(told)}</p>
           <plantCard.Part plant={plant} name={name} />
         </div>
       )}

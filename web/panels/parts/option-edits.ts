@@ -10,6 +10,7 @@ import {
   upBearingOf,
   withOptions,
   radiansOf,
+  capital,
 } from '../../../engine/index.ts';
 import type {
   Canopy,
@@ -85,7 +86,7 @@ export function putIntoOption(
   if (!commitEdit(`Put ${what} into option ${put.optionId}`, next)) return;
   openTheOption(put.optionId);
   selection.value = put.ids.slice(0, 1);
-  say(`${what.charAt(0).toUpperCase()}${what.slice(1)} is in option ${put.optionId}. The yard itself is as it was.`);
+  say(`${capital(what)} is in option ${put.optionId}. The yard itself is as it was.`);
 }
 
 /** A roof over the plant that is worst off, or a screen between it and its worst sun. */

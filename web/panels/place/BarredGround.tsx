@@ -1,6 +1,6 @@
 import { untracked, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { featureOf, middleOf, sentenceCase } from '../../../engine/index.ts';
+import { featureOf, middleOf, capital } from '../../../engine/index.ts';
 import type { PlanPoint, BarredGround } from '../../../engine/index.ts';
 import { softGround } from '../../charts/soft-ground.ts';
 import { askForPoint } from '../../map/laid-on/ask-point.ts';
@@ -64,7 +64,7 @@ export function BarredGround() {
         </p>
         <ul>
           {reasons.slice(0, MOST_REASONS).map((reason) => (
-            <li key={reason}>{sentenceCase(reason)}</li>
+            <li key={reason}>{capital(reason)}</li>
           ))}
         </ul>
       </Fold>

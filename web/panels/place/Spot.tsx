@@ -1,5 +1,5 @@
 import type { FeatureOf, PlaceSpot } from '../../../engine/index.ts';
-import { formatDistance, lessDamage, rootsBriefly, sentenceCase, wayWords } from '../../../engine/index.ts';
+import { formatDistance, lessDamage, rootsBriefly, capital, wayWords } from '../../../engine/index.ts';
 import { siteClock } from '../../common/site-clock.ts';
 import { plan, units } from '../../state/yard.ts';
 import { ShareBar } from '../parts/answer/ShareBar.tsx';
@@ -24,7 +24,7 @@ export function Spot({ pot, spot, stay, chosen, isNamesake, onChoose }: Props) {
   const into = openOptionId.value;
   // An open one tells its way below.
   const far = isNamesake && !chosen ? `, ${formatDistance(spot.metres, units.value)} away` : '';
-  const title = spot.stay ? `${spot.rank}. Stay` : `${spot.rank}. ${sentenceCase(spot.where)}${far}`;
+  const title = spot.stay ? `${spot.rank}. Stay` : `${spot.rank}. ${capital(spot.where)}${far}`;
   const left = stay.harm > 0 ? spot.harm / stay.harm : 0;
   return (
     <li class={chosen ? 'pot-spot chosen' : 'pot-spot'}>

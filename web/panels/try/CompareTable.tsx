@@ -1,5 +1,12 @@
-import { type ComparedChoice, type SeenFrom, formatShare } from '../../../engine/index.ts';
-import { effectCell, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
+import {
+  type ComparedChoice,
+  type SeenFrom,
+  formatShare,
+  effectCell,
+  formatLength,
+  formatPerArea,
+  hoursWords,
+} from '../../../engine/index.ts';
 import { harmWords, moneyWords, sureMarks, sureWords } from '../../common/figures.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';

@@ -6,8 +6,6 @@ import {
   type Sight,
   type YardOption,
   formatShare,
-} from '../../../engine/index.ts';
-import {
   addedWords,
   countingWords,
   formatLength,
@@ -18,6 +16,7 @@ import {
   standsUnder,
   titleOf,
   worthMoving,
+  uncapital,
 } from '../../../engine/index.ts';
 import { harmWords, moneyWords } from '../../common/figures.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
@@ -227,7 +226,7 @@ function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plan
 
 /** As a step of the history says what was put: "a roof 2.00 m × 2.00 m, …". */
 function stepWords({ kind }: SiteOption, title: string): string {
-  return kind === 'several' ? 'several things' : `a ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
+  return kind === 'several' ? 'several things' : `a ${uncapital(title)}`;
 }
 
 function Searched({ result: { tried, bound, notes } }: { readonly result: SiteResult }) {

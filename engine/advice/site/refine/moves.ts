@@ -1,7 +1,7 @@
 import { bottomOf, turnOf } from '../../../plan/defaults.ts';
 import { headingOf, wrapBearing } from '../../../plan/geometry/angles.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
-import { toCentimetre } from '../../../plan/numbers/rounding.ts';
+import { toCentimetre, withoutNoise } from '../../../plan/numbers/rounding.ts';
 import type { Canopy, Cloth, PlanPoint, Screen } from '../../../plan/types.ts';
 
 /** What may change of a cloth besides its place and turn. */
@@ -134,11 +134,6 @@ function bearingOf({ path }: Screen): number {
 function betweenEnds(path: readonly PlanPoint[]): PlanPoint {
   const [a, b] = [path[0], path[path.length - 1]];
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-}
-
-/** 0.1 + 0.2 is 0.3. */
-function withoutNoise(metres: number): number {
-  return Math.round(metres * 1e6) / 1e6;
 }
 
 /** Down to what a hand can cut: 5 cm. */

@@ -1,3 +1,4 @@
+import { withoutNoise } from '../../../plan/numbers/rounding.ts';
 import type { Canopy, Drop, DropSide, Screen } from '../../../plan/types.ts';
 import { nodeOf, type TurnedLattice } from './turned-lattice.ts';
 
@@ -39,7 +40,7 @@ export function roofOf(
     height,
     density,
   } as const;
-  const [across, along] = [round(a * step), round(b * step)];
+  const [across, along] = [withoutNoise(a * step), withoutNoise(b * step)];
   const hung = (turned: boolean) =>
     drops.length === 0
       ? {}
@@ -94,8 +95,4 @@ export function curtainOf({ i, j, a, b, height }: RoofPlace, side: DropSide, dep
     case 'left':
       return { along: 'v', line: i, from: j, cells: b, bottom, top: height };
   }
-}
-
-function round(metres: number): number {
-  return Math.round(metres * 1e6) / 1e6;
 }

@@ -1,14 +1,14 @@
 /** What is said of clay, once the person has chosen it: for whom and when first, then how, then what it does. */
 
-import { dayWords } from '../../../plan/dates/dates.ts';
+import { dayWords, daysFolded } from '../../../plan/dates/dates.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { formatMass, formatRain, formatTemperatureDifference } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import { agreeingWith } from '../../../plan/words/agreement.ts';
-import { nameOf } from '../../../plan/words/names.ts';
+import { capital } from '../../../plan/words/first-letter.ts';
+import { nameOf, namesInside } from '../../../plan/words/names.ts';
 import type { Advice } from '../advice.ts';
 import { GALLON, litresWords } from '../water/litres-words.ts';
-import { daysFolded, namesInside, sentenceCase } from '../words.ts';
 import { CLAY_FIRST, CLAY_NEXT } from './mix.ts';
 import type { ClayAdvice, ClayPlant } from './types.ts';
 
@@ -48,7 +48,7 @@ function coatsWords(
   return {
     basis: 'our estimate',
     text:
-      `${sentenceCase(namesInside(plan, [plant]))}: coats about ${daysFolded(coats)}, ` +
+      `${capital(namesInside(plan, [plant]))}: coats about ${daysFolded(coats)}, ` +
       `${waitsForFlowers ? `once ${their} flowers are over` : `before ${their} first hot week`}; ` +
       `about ${litresWords(litres, units)} each, ${powder(firstGrams, units)} of powder the first time, ` +
       `${powder(nextGrams, units)} after. Then look at it every 2 to 3 weeks, and spray only where it has thinned, ` +
@@ -108,7 +108,7 @@ function howWords(plan: Plan, plants: readonly ClayPlant[]): Advice[] {
           {
             basis: 'common practice' as const,
             text:
-              `${sentenceCase(namesInside(plan, fuzzy))}: stop 2 to 3 weeks before picking, clay does not wash off ` +
+              `${capital(namesInside(plan, fuzzy))}: stop 2 to 3 weeks before picking, clay does not wash off ` +
               `fuzzy fruit.`,
           },
         ]),

@@ -6,9 +6,9 @@ import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
+import { namesInside } from '../../../plan/words/names.ts';
 import { datesBetween } from '../../../sun/days/calendar.ts';
 import type { Advice } from '../advice.ts';
-import { namesInside } from '../words.ts';
 import type { ClothLight, ClothSeason } from './types.ts';
 
 export function clothAdvice(plan: Plan, season: Omit<ClothSeason, 'advice'>): Advice[] {

@@ -1,17 +1,17 @@
 /** Frosty nights in sentences: when, who needs what, and how to cover; and the same plant by plant for a table. */
 
-import { dayWords, monthWord } from '../../../plan/dates/dates.ts';
+import { dayWords, monthWord, dateWords } from '../../../plan/dates/dates.ts';
 import { isCloth } from '../../../plan/kinds.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { formatClock } from '../../../plan/units/clock.ts';
 import { formatFrostLimit, formatTemperature, formatTemperatureDifference } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import { agreeingWith } from '../../../plan/words/agreement.ts';
+import { capital } from '../../../plan/words/first-letter.ts';
 import { listWords } from '../../../plan/words/list-words.ts';
-import { nameOf } from '../../../plan/words/names.ts';
+import { nameOf, namesInside } from '../../../plan/words/names.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import type { Advice } from '../advice.ts';
-import { dateWords, namesInside, sentenceCase } from '../words.ts';
 import { CLEAR_NIGHT } from './clear-night.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 
@@ -113,7 +113,7 @@ function plantWords(plan: Plan, each: FrostPlant, lowest: number | null): Advice
   const often =
     nights.length === 0 ? '' : ` Nights of ${limit(damage)} or less in a mean year: ${nightsWords(nights)}.`;
   const about =
-    `${sentenceCase(namesInside(plan, [plant]))} (damaged from ${limit(damage)}; ${exposure} to the night ` + `sky)`;
+    `${capital(namesInside(plan, [plant]))} (damaged from ${limit(damage)}; ${exposure} to the night ` + `sky)`;
   if (help === 'none')
     return [
       {

@@ -3,8 +3,9 @@
 import { dayWords } from '../../../plan/dates/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { agreeingWith } from '../../../plan/words/agreement.ts';
+import { capital } from '../../../plan/words/first-letter.ts';
 import { listWords } from '../../../plan/words/list-words.ts';
-import { nameOf } from '../../../plan/words/names.ts';
+import { nameOf, fewNames, namesInside } from '../../../plan/words/names.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
 import { hardeningOf } from '../../place/hardening.ts';
 import type { Advice } from '../advice.ts';
@@ -15,7 +16,6 @@ import type { FrostAdvice } from '../frost/types.ts';
 import type { Stretch } from '../hot-days.ts';
 import { coolWords, type PotsToCool } from '../pots.ts';
 import type { PlantWater } from '../water/water.ts';
-import { fewNames, namesInside, sentenceCase } from '../words.ts';
 import type { Newcomer, SeasonEvent } from './types.ts';
 
 /** First and last day on which hot days count, and the plants that feel them first. */
@@ -84,7 +84,7 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
         {
           basis: 'our estimate',
           text:
-            `${sentenceCase(name)} ${was} and ${does('get')} ${halfHours(to)} h on a clear hot day now: ` +
+            `${capital(name)} ${was} and ${does('get')} ${halfHours(to)} h on a clear hot day now: ` +
             `${halfHours(days[0].sunHours)} h on the first day, a little more each day, all on day ${days.length}.`,
         },
         {
@@ -108,7 +108,7 @@ function heatEvents(plan: Plan, heat: HeatTime | null, year: number): SeasonEven
       title: `Heat may come${heat.earlierUnknown ? ', perhaps sooner' : ''}: look at the forecast every evening`,
       features: heat.plants,
       advice: [
-        { basis: 'our estimate', text: `${sentenceCase(fewNames(plan, heat.plants))} will feel it first.` },
+        { basis: 'our estimate', text: `${capital(fewNames(plan, heat.plants))} will feel it first.` },
         {
           basis: 'common practice',
           text: 'Type the next day’s high on the page for tomorrow, and it says what to do the evening before.',

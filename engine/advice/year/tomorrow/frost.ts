@@ -5,6 +5,7 @@ import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { MS_PER_HOUR } from '../../../plan/units/per-unit.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import type { Units } from '../../../plan/units/units.ts';
+import { namesInside } from '../../../plan/words/names.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { clockOf } from '../../../sun/days/zone.ts';
@@ -12,7 +13,6 @@ import { sunTimes } from '../../../sun/sun-times.ts';
 import { CLEAR_NIGHT } from '../frost/clear-night.ts';
 import { isOver } from '../frost/frost.ts';
 import { type FrostHelp, frostHelp } from '../frost/help.ts';
-import { namesInside } from '../words.ts';
 import type { TomorrowTask } from './types.ts';
 
 /** A night is believed to freeze where the month's usual low is at most so many standard deviations off. Our choice. */

@@ -12,12 +12,11 @@ import { formatHeatLimit, formatTemperature } from '../../../plan/units/shown.ts
 import type { Units } from '../../../plan/units/units.ts';
 import { agreeingWith } from '../../../plan/words/agreement.ts';
 import { compassWord } from '../../../plan/words/compass-word.ts';
-import { nameOf } from '../../../plan/words/names.ts';
+import { nameOf, namesInside } from '../../../plan/words/names.ts';
 import { sunUp } from '../../../sun/sun-up.ts';
 import { clothOn } from '../cloth/hung-on.ts';
 import { aboutLitres, litresWords } from '../water/litres-words.ts';
 import { usableWater } from '../water/water.ts';
-import { namesInside } from '../words.ts';
 import { potTasks } from './pots.ts';
 import type { TomorrowPlant, TomorrowTask } from './types.ts';
 

@@ -6,7 +6,7 @@ import { saturationVapour } from '../../../load/leaf/leaf-balance.ts';
 import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
-import { isCivilDate, monthWord } from '../../../plan/dates/dates.ts';
+import { isCivilDate, monthWord, dateWords } from '../../../plan/dates/dates.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
 import { isCloth } from '../../../plan/kinds.ts';
@@ -15,13 +15,14 @@ import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { minutesOf } from '../../../plan/units/clock.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
+import { capital } from '../../../plan/words/first-letter.ts';
+import { namesInside } from '../../../plan/words/names.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
 import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { sunUp } from '../../../sun/sun-up.ts';
 import { clothOn, withClothOn } from '../cloth/hung-on.ts';
 import { waterOn } from '../water/water.ts';
-import { dateWords, namesInside, sentenceCase } from '../words.ts';
 import { frostTasks } from './frost.ts';
 import { heatTasks, HOT_WORK, isHurt } from './heat.ts';
 import { plantOfDay } from './plant.ts';
@@ -177,7 +178,7 @@ function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, 
   const { months } = plan.climate;
   const offset = offsetOf(plan.climate);
   return [
-    sentenceCase(
+    capital(
       `for ${dateWords(date)}, taken as a clear day: cloud makes it milder. A leaf’s figure may be ` +
         `some degrees off.`,
     ),

@@ -5,6 +5,7 @@
  * memory), the rest likened to its kin in the table.
  */
 
+import { clamp } from '../../../plan/numbers/clamp.ts';
 import type { PlantRow } from '../../../plan/types.ts';
 
 const TABLE_12: Readonly<Record<string, readonly string[]>> = {
@@ -74,10 +75,6 @@ export function tabledCoefficient(row: Pick<PlantRow, 'id' | 'group'> | undefine
  * @param height of the plant, 0.1 to 10 [m]
  */
 export function adjustedCoefficient(printed: number, wind: number, driest: number, height: number): number {
-  const [u, rh, h] = [clamped(wind, 1, 6), clamped(driest, 20, 80), clamped(height, 0.1, 10)];
+  const [u, rh, h] = [clamp(wind, 1, 6), clamp(driest, 20, 80), clamp(height, 0.1, 10)];
   return printed + (0.04 * (u - 2) - 0.004 * (rh - 45)) * (h / 3) ** 0.3;
-}
-
-function clamped(value: number, least: number, most: number): number {
-  return Math.min(most, Math.max(least, value));
 }

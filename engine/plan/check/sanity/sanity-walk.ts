@@ -11,8 +11,10 @@ import { canopyHeightOver } from '../../geometry/cloth-shapes.ts';
 import { centroid, openRing, pointInRing, strictlyInRing } from '../../geometry/shapes.ts';
 import { LEAST_SKYLINE_POINTS, WIDEST_SKYLINE_GAP, widestGap } from '../../geometry/skyline.ts';
 import { trunkRadius } from '../../geometry/trunk.ts';
+import { warningAt } from '../../problems.ts';
 import { quote } from '../../schema/say.ts';
 import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from '../../types.ts';
+import { capital } from '../../words/first-letter.ts';
 import { withOptions } from '../../yards/options.ts';
 import { sharedGround } from './shared-ground.ts';
 import { slits } from './slits.ts';
@@ -66,7 +68,7 @@ function siteWarnings(plan: Plan): Problem[] {
   const warnings: Problem[] = [];
   if (Math.abs(latitude) > 66.6)
     warnings.push(
-      warning(
+      warningAt(
         '/site/latitude',
         `Latitude ${latitude} degrees is beyond the polar circle; this is made for hot, bright places. Are ` +
           `latitude and longitude swapped?`,
@@ -75,7 +77,7 @@ function siteWarnings(plan: Plan): Problem[] {
   const clocks = standardOffset(timeZone, plan.season.year);
   if (!canBeAt(longitude, clocks))
     warnings.push(
-      warning(
+      warningAt(
         '/site/timeZone',
         `The clocks of ${timeZone} are ${ahead(clocks)} UTC, but at longitude ${longitude} the sun is ` +
           `${ahead(sunOffset(longitude))} it: every hour here is wrong if one of them is.`,
@@ -84,7 +86,7 @@ function siteWarnings(plan: Plan): Problem[] {
   if (skyline === undefined) return warnings;
   if (skyline.length < LEAST_SKYLINE_POINTS)
     warnings.push(
-      warning(
+      warningAt(
         '/site/skyline',
         `The skyline has only ${skyline.length === 1 ? 'one point' : 'two points'}; between points it runs in a ` +
           `straight line all round.`,
@@ -92,7 +94,9 @@ function siteWarnings(plan: Plan): Problem[] {
     );
   const widest = widestGap(skyline.map(({ azimuth }) => azimuth));
   if (skyline.length >= LEAST_SKYLINE_POINTS && widest > WIDEST_SKYLINE_GAP)
-    warnings.push(warning('/site/skyline', `The skyline has a gap of ${Math.round(widest)} degrees without a point.`));
+    warnings.push(
+      warningAt('/site/skyline', `The skyline has a gap of ${Math.round(widest)} degrees without a point.`),
+    );
   return warnings;
 }
 
@@ -109,7 +113,7 @@ function climateWarnings(plan: Plan): Problem[] {
   );
   if (hottest === undefined || plan.climate.heatwaveHigh >= hottest.high) return [];
   return [
-    warning(
+    warningAt(
       '/climate/heatwaveHigh',
       `The heatwave's high of ${plan.climate.heatwaveHigh} °C is below ${monthWord(hottest.month)}'s mean high of ` +
         `${hottest.high} °C.`,
@@ -125,11 +129,11 @@ function oddSizes({ feature, pointer }: Placed): Problem[] {
       feature.height >= 10 && feature.kind !== 'building' && feature.kind !== 'tree'
         ? `did you mean ${feature.height / 10} m?`
         : 'is that right?';
-    warnings.push(warning(`${pointer}/height`, `${kindAndId(feature)} is ${feature.height} m high; ${question}`));
+    warnings.push(warningAt(`${pointer}/height`, `${kindAndId(feature)} is ${feature.height} m high; ${question}`));
   }
   if (feature.kind === 'tree' && 2 * trunkRadius(feature.height) > feature.crownWidth) {
     warnings.push(
-      warning(
+      warningAt(
         `${pointer}/crownWidth`,
         `${kindAndId(feature)}: its trunk, taken as ${(2 * trunkRadius(feature.height)).toFixed(2)} m wide, ` +
           `is wider than its crown of ${feature.crownWidth} m.`,
@@ -143,12 +147,12 @@ function outsideBoundary(plan: Plan, { feature, pointer }: Placed): Problem[] {
   const { boundary } = plan.site;
   const inside = (point: PlanPoint) => pointInRing(point, boundary, ON_LINE);
   if (feature.kind === 'plant' && !inside(feature.at))
-    return [warning(`${pointer}/at`, `${kindAndId(feature)} stands outside the boundary.`)];
+    return [warningAt(`${pointer}/at`, `${kindAndId(feature)} stands outside the boundary.`)];
   if (feature.kind === 'bed' && !feature.outline.every(inside))
-    return [warning(`${pointer}/outline`, `${kindAndId(feature)} reaches outside the boundary.`)];
+    return [warningAt(`${pointer}/outline`, `${kindAndId(feature)} reaches outside the boundary.`)];
   if (feature.kind === 'eye' && feature.path.some((point) => strictlyInRing(point, boundary, ON_LINE))) {
     return [
-      warning(
+      warningAt(
         `${pointer}/path`,
         `${kindAndId(feature)} looks from inside the yard; an eye is for people who should not see the frame.`,
       ),
@@ -182,7 +186,7 @@ function underRoofs(plan: Plan): Problem[] {
         const message =
           `${kindAndId(feature)} is ${top} m high, taller than ${kindAndId(canopy)} over it, which hangs ` +
           `at ${cloth.toFixed(2)} m there.`;
-        warnings.set(message, warning(pointers.get(feature.id) ?? '', message));
+        warnings.set(message, warningAt(pointers.get(feature.id) ?? '', message));
         if (warnings.size >= LIMITS.warnings) return [...warnings.values()];
       }
     }
@@ -227,7 +231,7 @@ function oddRows(plan: Plan): Problem[] {
     row.heatLimit >= 35 && row.heatLimit <= 65
       ? []
       : [
-          warning(
+          warningAt(
             `/plants/${index}/heatLimit`,
             `Plant row ${quote(row.id)}: a heat limit of ${row.heatLimit} °C is outside 35 to 65 °C; is that right?`,
           ),
@@ -245,14 +249,14 @@ function lostReferences(plan: Plan, placed: readonly Placed[]): Problem[] {
       const id = feature[key];
       if (id !== undefined && !ids.has(id))
         warnings.push(
-          warning(`${pointer}/${key}`, `${kindAndId(feature)} speaks of ${quote(id)}, which is not drawn.`),
+          warningAt(`${pointer}/${key}`, `${kindAndId(feature)} speaks of ${quote(id)}, which is not drawn.`),
         );
     }
   }
   for (const [index, entry] of (plan.journal ?? []).entries()) {
     if (entry.feature === undefined || ids.has(entry.feature)) continue;
     warnings.push(
-      warning(
+      warningAt(
         `/journal/${index}/feature`,
         `The journal of ${entry.date} speaks of ${quote(entry.feature)}, which is not drawn.`,
       ),
@@ -262,9 +266,5 @@ function lostReferences(plan: Plan, placed: readonly Placed[]): Problem[] {
 }
 
 function kindAndId(feature: Feature): string {
-  return `${feature.kind[0].toUpperCase()}${feature.kind.slice(1)} ${quote(feature.id)}`;
-}
-
-function warning(pointer: string, message: string): Problem {
-  return { pointer, message, severity: 'warning' };
+  return `${capital(feature.kind)} ${quote(feature.id)}`;
 }

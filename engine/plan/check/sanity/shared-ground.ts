@@ -2,6 +2,7 @@ import { LIMITS } from '../../file/limits.ts';
 import { sharesMoreThan } from '../../geometry/overlap.ts';
 import { boundsOf, pointInRing } from '../../geometry/shapes.ts';
 import type { Bounds } from '../../geometry/shapes.ts';
+import { warningAt } from '../../problems.ts';
 import { quote } from '../../schema/say.ts';
 import type { Bed, Building, Feature, Problem } from '../../types.ts';
 
@@ -30,18 +31,18 @@ export function sharedGround(features: readonly Feature[]): Problem[] {
       const name = `building ${quote(building.feature.id)}`;
       if (feature.kind === 'plant') {
         if (overlap(bounds, building.bounds) && pointInRing(feature.at, building.feature.outline))
-          warnings.push(warning(`/features/${index}/at`, `Plant ${quote(feature.id)} stands inside ${name}.`));
+          warnings.push(warningAt(`/features/${index}/at`, `Plant ${quote(feature.id)} stands inside ${name}.`));
       } else if (feature.kind === 'bed') {
         if (share(feature, bounds, building))
-          warnings.push(warning(`/features/${index}/outline`, `Bed ${quote(feature.id)} lies partly under ${name}.`));
+          warnings.push(warningAt(`/features/${index}/outline`, `Bed ${quote(feature.id)} lies partly under ${name}.`));
       } else if (building.index < index && share(feature, bounds, building)) {
-        warnings.push(warning(`/features/${index}/outline`, `Building ${quote(feature.id)} and ${name} overlap.`));
+        warnings.push(warningAt(`/features/${index}/outline`, `Building ${quote(feature.id)} and ${name} overlap.`));
       }
     }
   });
   if (compared > CORNERS_COMPARED)
     warnings.push(
-      warning(
+      warningAt(
         '/features',
         'There are too many outlines to compare each with each; some that overlap may not be listed.',
       ),
@@ -51,8 +52,4 @@ export function sharedGround(features: readonly Feature[]): Problem[] {
 
 function overlap(a: Bounds, b: Bounds): boolean {
   return a.maxX > b.minX && b.maxX > a.minX && a.maxY > b.minY && b.maxY > a.minY;
-}
-
-function warning(pointer: string, message: string): Problem {
-  return { pointer, message, severity: 'warning' };
 }

@@ -1,13 +1,12 @@
 /** Lines and polygons of a GeoJSON file (RFC 7946), or of one that holds plan metres in its form. */
 
 import { planPointOf } from '../../geometry/lon-lat.ts';
+import { isRecord } from '../../schema/say.ts';
 import type { Plan, PlanPoint } from '../../types.ts';
 import type { Outline, OutlinesRead } from './types.ts';
 
 /** Degrees lie this near to the site's own, or the numbers are metres. [°] */
 const NEAR_SITE = 0.2;
-
-type Json = { readonly [key: string]: unknown };
 
 interface Found {
   readonly name: string | null;
@@ -22,7 +21,7 @@ export function geoJsonOutlines(text: string, plan: Plan): OutlinesRead {
   } catch {
     return { ok: false, message: 'The GeoJSON is no JSON: it may have been cut off.' };
   }
-  if (!isObject(json) || typeof json.type !== 'string')
+  if (!isRecord(json) || typeof json.type !== 'string')
     return { ok: false, message: 'The file is no GeoJSON: it has no "type".' };
   const things = json.type === 'FeatureCollection' && Array.isArray(json.features) ? json.features : [json];
   const found = things.flatMap((thing) => outlinesOf(thing));
@@ -38,9 +37,9 @@ export function geoJsonOutlines(text: string, plan: Plan): OutlinesRead {
 }
 
 function outlinesOf(thing: unknown): Found[] {
-  if (!isObject(thing)) return [];
-  const geometry = thing.type === 'Feature' && isObject(thing.geometry) ? thing.geometry : thing;
-  const name = isObject(thing.properties) && typeof thing.properties.name === 'string' ? thing.properties.name : null;
+  if (!isRecord(thing)) return [];
+  const geometry = thing.type === 'Feature' && isRecord(thing.geometry) ? thing.geometry : thing;
+  const name = isRecord(thing.properties) && typeof thing.properties.name === 'string' ? thing.properties.name : null;
   const of = (points: unknown, closed: boolean): Found[] => {
     const read = pointsOf(points);
     return read === null ? [] : [{ name, points: closed ? read.slice(0, -1) : read, closed }];
@@ -68,8 +67,4 @@ function pointsOf(value: unknown): PlanPoint[] | null {
       : null,
   );
   return points.every((point) => point !== null) ? points : null;
-}
-
-function isObject(value: unknown): value is Json {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { cheaperHeadline, drawHeadline, heatHeadline, placeHeadline, triedHeadline } from '../../../../engine/index.ts';
-import { demoPlan, loadOf, placeOf } from '../../../../engine/index.ts';
+import {
+  cheaperHeadline,
+  drawHeadline,
+  heatHeadline,
+  placeHeadline,
+  triedHeadline,
+  demoPlan,
+  loadOf,
+  placeOf,
+} from '../../../../engine/index.ts';
 import type { LadderStep, PlantLoad } from '../../../../engine/index.ts';
 import { mustBeOk } from '../../../parts/outcome.ts';
 

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { dayWords, MONTHS } from '../../../../engine/index.ts';
+import { dayWords, MONTHS, clamp } from '../../../../engine/index.ts';
 import './pictures.css';
 import type { SpotWeek } from '../../../../engine/index.ts';
 import { HEAT_RAMP, LIGHT_RAMP } from '../../../charts/ramp.ts';
@@ -232,8 +232,4 @@ function setSunBar(week: SpotWeek, hour: number): void {
   const clocks = day.value.shown?.value.clock;
   const at = clocks ? clocks.indexOf(hour * 60 + 30) : -1;
   minute.value = at >= 0 ? at : hour * 60 + 30;
-}
-
-function clamp(value: number, from: number, to: number): number {
-  return Math.min(to, Math.max(from, value));
 }
