@@ -1,5 +1,6 @@
 /** Where a pot may stand, and why not where it may not. */
 
+import { joinedCells } from '../../cast/grids/joined-cells.ts';
 import { eavesOf, potOf } from '../../plan/defaults.ts';
 import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import {
@@ -116,7 +117,7 @@ function walkableOf(
   const free = Uint8Array.from({ length: columns * rows }, (_, index) =>
     pointInRing(centre(index), boundary) && others.every((feature) => clearOf(feature, centre(index))) ? 1 : 0,
   );
-  const parts = createParts(columns, rows);
+  const parts = joinedCells(columns, rows);
   const main = parts.largest(free);
   const left = new Uint8Array(main.length);
   const walked = [...free.keys()].filter((index) => free[index] === 1).map(centre);
@@ -155,64 +156,4 @@ function clearOf(feature: Feature, at: PlanPoint): boolean {
     default:
       return true;
   }
-}
-
-/** Sets of free cells joined by edges, on grids of one size. */
-function createParts(
-  columns: number,
-  rows: number,
-): { largest(free: Uint8Array): Uint8Array; hangsTogether(free: Uint8Array, share: number): boolean } {
-  const stack = new Int32Array(columns * rows);
-  // Which filling a cell was reached by: those of earlier questions are lower.
-  const reached = new Int32Array(columns * rows);
-  let filling = 0;
-  /** Reaches all that is joined to a cell. @returns how many */
-  const fill = (free: Uint8Array, seed: number): number => {
-    filling += 1;
-    let size = 0;
-    let depth = 0;
-    reached[seed] = filling;
-    stack[depth++] = seed;
-    while (depth > 0) {
-      const index = stack[--depth];
-      size += 1;
-      const i = index % columns;
-      if (i > 0 && free[index - 1] === 1 && reached[index - 1] !== filling)
-        reached[(stack[depth++] = index - 1)] = filling;
-      if (i < columns - 1 && free[index + 1] === 1 && reached[index + 1] !== filling)
-        reached[(stack[depth++] = index + 1)] = filling;
-      if (index >= columns && free[index - columns] === 1 && reached[index - columns] !== filling)
-        reached[(stack[depth++] = index - columns)] = filling;
-      if (index < free.length - columns && free[index + columns] === 1 && reached[index + columns] !== filling)
-        reached[(stack[depth++] = index + columns)] = filling;
-    }
-    return size;
-  };
-  return {
-    largest(free) {
-      const before = filling;
-      let best = 0;
-      let bestSize = 0;
-      for (let seed = 0; seed < free.length; seed++) {
-        if (free[seed] === 0 || reached[seed] > before) continue;
-        const size = fill(free, seed);
-        if (size > bestSize) [best, bestSize] = [filling, size];
-      }
-      return Uint8Array.from(reached, (each) => (best > 0 && each === best ? 1 : 0));
-    },
-    /** Whether one part holds that share of all free cells. */
-    hangsTogether(free, share) {
-      const before = filling;
-      let total = 0;
-      for (let index = 0; index < free.length; index++) total += free[index];
-      let elsewhere = 0;
-      for (let seed = 0; seed < free.length && elsewhere <= (1 - share) * total; seed++) {
-        if (free[seed] === 0 || reached[seed] > before) continue;
-        const size = fill(free, seed);
-        if (size >= share * total) return true;
-        elsewhere += size;
-      }
-      return total === 0;
-    },
-  };
 }

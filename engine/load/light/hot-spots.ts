@@ -1,4 +1,5 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
+import { joinedCells } from '../../cast/grids/joined-cells.ts';
 import { radiansOf, degreesOf, wrapBearing, turnBetween } from '../../plan/geometry/angles.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { countUp } from '../../plan/numbers/tolerances.ts';
@@ -28,37 +29,12 @@ const HALF_HOURS_PER_DAY = 50; // a day may have 25 h
 /** Cells of grade 4 or 5 joined by edges, at least 0.25 m², the one with the most hot load over its area first. */
 export function hotSpotsOf(yard: Yard, grid: GridSpec, cells: Cells, units: Units): HotSpot[] {
   const leastCells = countUp(LEAST_AREA / grid.cell ** 2);
-  return hotAreas(grid, cells)
+  const hot = Uint8Array.from(cells.grade, (grade) => (grade >= HOT_GRADE ? 1 : 0));
+  return joinedCells(grid.columns, grid.rows)
+    .parts(hot)
     .filter((area) => area.length >= leastCells)
     .map((area) => describe(yard, grid, cells, area, units))
     .toSorted((a, b) => b.area * b.hotLoad - a.area * a.hotLoad);
-}
-
-/** Indices of the cells of each hot area, lowest first. */
-function hotAreas(grid: GridSpec, cells: Cells): number[][] {
-  const { columns } = grid;
-  const waiting = Uint8Array.from(cells.grade, (grade) => (grade >= HOT_GRADE ? 1 : 0));
-  const areas: number[][] = [];
-  for (let start = 0; start < waiting.length; start++) {
-    if (waiting[start] === 0) continue;
-    const area: number[] = [];
-    const stack = [start];
-    waiting[start] = 0;
-    const visit = (index: number) => {
-      if (waiting[index] !== 1) return;
-      waiting[index] = 0;
-      stack.push(index);
-    };
-    for (let index = stack.pop(); index !== undefined; index = stack.pop()) {
-      area.push(index);
-      if (index % columns > 0) visit(index - 1);
-      if (index % columns < columns - 1) visit(index + 1);
-      visit(index - columns);
-      visit(index + columns);
-    }
-    areas.push(area.toSorted((a, b) => a - b));
-  }
-  return areas;
 }
 
 /** "About 70 m²": an edge by cells is no nearer than that. @param squareMetres [m²] */
