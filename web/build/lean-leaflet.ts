@@ -69,12 +69,12 @@ export function leanLeaflet(): Plugin {
     name: 'lean-leaflet',
     enforce: 'pre',
     load(id) {
-      const part = partOf(id);
+      const part = leafletPartOf(id);
       if (part !== undefined) met.add(part);
       return part === undefined ? undefined : SPARE[part];
     },
     transform(source, id) {
-      const spare = SPARE_METHODS[partOf(id) ?? ''];
+      const spare = SPARE_METHODS[leafletPartOf(id) ?? ''];
       return spare?.split(' ').reduce(without, source);
     },
     buildEnd(error) {
@@ -85,6 +85,6 @@ export function leanLeaflet(): Plugin {
   };
 }
 
-function partOf(id: string): string | undefined {
+function leafletPartOf(id: string): string | undefined {
   return /\/leaflet\/src\/(.+)\.js$/.exec(id)?.[1];
 }

@@ -16,15 +16,15 @@ export function domePoint([azimuth, altitude]: SkyPoint, side: DomeSide): readon
 
 /** "M…Z" of closed outlines. */
 export function loopsPath(loops: readonly (readonly SkyPoint[])[], side: DomeSide): string {
-  return loops.map((loop) => `M${pointsOf(loop, side)}Z`).join('');
+  return loops.map((loop) => `M${pathData(loop, side)}Z`).join('');
 }
 
 /** "M…" of an open line. */
 export function linePath(points: readonly SkyPoint[], side: DomeSide): string {
-  return points.length < 2 ? '' : `M${pointsOf(points, side)}`;
+  return points.length < 2 ? '' : `M${pathData(points, side)}`;
 }
 
-function pointsOf(points: readonly SkyPoint[], side: DomeSide): string {
+function pathData(points: readonly SkyPoint[], side: DomeSide): string {
   return points
     .map((point) =>
       domePoint(point, side)

@@ -71,7 +71,7 @@ function featureInputs(plan: Plan, feature: Feature): DoubtInput[] {
     const pm = known.pm ?? defaultPm(known.by, value, quantityOf(form.rule));
     if (!(pm > 0)) return [];
     const shifts = [pm, -pm].map((by) => withFeature(withNumber(feature, of, value + by)));
-    return [{ ...shared, kind: kindOf(form.rule), pm, shifts }];
+    return [{ ...shared, kind: doubtKindOf(form.rule), pm, shifts }];
   });
 }
 
@@ -176,7 +176,7 @@ function quantityOf({ is, unit }: NumberRule): Quantity {
   return is === 'share' ? 'share' : unit === 'degrees' ? 'bearing' : 'length';
 }
 
-function kindOf({ is }: NumberRule): DoubtKind {
+function doubtKindOf({ is }: NumberRule): DoubtKind {
   return is === 'share' ? 'thickness of shade' : is === 'height' ? 'height' : 'size';
 }
 

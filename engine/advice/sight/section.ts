@@ -140,7 +140,7 @@ export function sectionOf(plan: Plan, request: SectionRequest): Outcome<Section>
     },
   };
   const told = { units: request.units ?? unitsOf(plan), up: sunUp(plan, sampled.samples.days[0].date) };
-  return { ok: true, value: { ...bare, sentence: sentenceOf(plan, canopy, plant, bare, told) } };
+  return { ok: true, value: { ...bare, sentence: slipSentence(plan, canopy, plant, bare, told) } };
 }
 
 function lengthOf(slip: Slip | null): number {
@@ -243,7 +243,7 @@ function edgeWord(plan: Plan, canopy: Canopy, edge: string): string {
 }
 
 /** @param up from sunrise to sunset of the day */
-function sentenceOf(
+function slipSentence(
   plan: Plan,
   canopy: Canopy,
   plant: Plant,

@@ -80,7 +80,7 @@ export function movedAndCovered(
     helped,
     effect,
     cost: option.cost,
-    sentence: sentenceOf(plan, request, moves, option, helped, effect),
+    sentence: togetherSentence(plan, request, moves, option, helped, effect),
   };
 }
 
@@ -115,7 +115,7 @@ function withoutSlivers(sizes: readonly ClothSize[]): ClothSize[] {
   return sizes.filter(({ length, width }) => width >= length / 2);
 }
 
-function sentenceOf(
+function togetherSentence(
   plan: Plan,
   request: SiteRequest,
   moves: readonly PotMove[],

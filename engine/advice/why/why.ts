@@ -54,7 +54,7 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
   const judged = judge(thatYear, feature, date, request.weather);
   if (!judged.ok) return judged;
   const { limit, sides, heatDay, roots } = judged.value;
-  const part = request.part ?? partOf(entry?.part) ?? 'leaf';
+  const part = request.part ?? damagePartOf(entry?.part) ?? 'leaf';
   const rivals = rivalsOf(plan, request.plant, date, request.rivals ?? [], roots, unitsOf(plan));
   const accused = accusedOf(sides, side);
   const bySun = isNorthKnown(thatYear) ? answerBySun(sides, side, accused, limit, part) : 'could be';
@@ -204,7 +204,7 @@ function lowered(answer: WhyAnswer, rivals: readonly Rival[]): WhyAnswer {
   return STEPS[Math.min(STEPS.length - 1, STEPS.indexOf(answer) + rivals.filter(({ yes }) => yes).length)];
 }
 
-function partOf(text: string | undefined): DamagePart | undefined {
+function damagePartOf(text: string | undefined): DamagePart | undefined {
   return DAMAGE_PARTS.find((part) => part === text);
 }
 

@@ -45,7 +45,7 @@ export function joinedCells(columns: number, rows: number): JoinedCells {
     parts(marked) {
       const found: number[][] = [];
       eachPart(marked, (size) => {
-        found.push([...queue.subarray(0, size).toSorted()]);
+        found.push(Array.from(queue.subarray(0, size).toSorted()));
         return 'more';
       });
       return found;

@@ -36,7 +36,7 @@ export function settingOut(
   holes: (role: FramePost['role']) => number = () => 0,
 ): SettingOut {
   const places = model.posts.map((post) => model.toPlan(post.at));
-  const pair = bestPair(cornersOf(plan, units), places, obstaclesOf(plan));
+  const pair = bestPair(cornersToMeasureFrom(plan, units), places, obstaclesOf(plan));
   const fixed: FixedPoint[] =
     pair === null
       ? []
@@ -132,7 +132,7 @@ function cornerWord(ring: readonly PlanPoint[], at: PlanPoint, plan: Plan): stri
   return sideWord([0.5, 0.5], scaled(at), plan);
 }
 
-function cornersOf(plan: Plan, units: Units): Candidate[] {
+function cornersToMeasureFrom(plan: Plan, units: Units): Candidate[] {
   const corners: Candidate[] = [];
   const seen = new Set<string>();
   const add = (at: PlanPoint, what: string, rank: number): void => {

@@ -74,7 +74,7 @@ export function sunEye(plan: Plan, azimuth: number, altitude: number, monthDay: 
     .filter(({ id }) => !grown.has(id))
     .flatMap(({ id, solids }) =>
       solids.flatMap((solid) =>
-        bodiesOf(solid, frame).map((body): Thing => ({ id, kind: kindOf(solid), body, veils: [body] })),
+        bodiesOf(solid, frame).map((body): Thing => ({ id, kind: paintOf(solid), body, veils: [body] })),
       ),
     );
   const things = inPaintersOrder([...standing, ...plants]);
@@ -102,7 +102,7 @@ export function sunEye(plan: Plan, azimuth: number, altitude: number, monthDay: 
   };
 }
 
-function kindOf(solid: Solid): PaintKind {
+function paintOf(solid: Solid): PaintKind {
   if (solid.kind === 'cloth') return 'cloth';
   return solid.kind === 'prism' || solid.kind === 'lid' ? 'built' : 'tree';
 }

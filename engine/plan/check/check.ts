@@ -48,7 +48,7 @@ function beyondLimits(plan: unknown): string | null {
     return `the paths and outlines have ${points} points together; at most ${LIMITS.points} are read.`;
   const things = Math.max(...drawn.map((year) => year.length));
   if (things > LIMITS.features) return `there are ${things} things in the plan; at most ${LIMITS.features} are read.`;
-  const corners = Math.max(...drawn.map(cornersOf));
+  const corners = Math.max(...drawn.map(countCorners));
   return corners > LIMITS.corners
     ? `the walls, hedges, screens and buildings have ${corners} corners together; at most ${LIMITS.corners} are read.`
     : null;
@@ -57,7 +57,7 @@ function beyondLimits(plan: unknown): string | null {
 const CORNERED: ReadonlySet<unknown> = new Set(['wall', 'hedge', 'screen', 'building'] satisfies FeatureKind[]);
 
 /** How many corners the flat sides have that throw shade. */
-function cornersOf(drawn: readonly Readonly<Record<string, unknown>>[]): number {
+function countCorners(drawn: readonly Readonly<Record<string, unknown>>[]): number {
   return drawn.reduce(
     (sum, { kind, path, outline }) => sum + (CORNERED.has(kind) ? listOf(path).length + listOf(outline).length : 0),
     0,

@@ -30,7 +30,7 @@ export const HOW = byName((_, _index, owner) => `${owner}, how`, KNOWLEDGE);
 /** Days of every year, both included; across New Year when `to` is before `from`. */
 const YEARLY = { from: monthDay, to: monthDay } as const;
 
-function partOf(what: string): Called {
+function calledAPart(what: string): Called {
   return (_, _index, owner) => `${owner}, ${what}`;
 }
 
@@ -60,9 +60,9 @@ const CLOTH = {
   density: number(SHARE, 'Cloth stops'),
   /** Replaces `density`; a canopy's drops keep their own. */
   measuredDensity: optional(number(SHARE, 'Cloth stops, measured')),
-  up: optional(object(partOf('up'), YEARLY)),
+  up: optional(object(calledAPart('up'), YEARLY)),
   frame: optional(
-    object(partOf('frame'), {
+    object(calledAPart('frame'), {
       /** Id of a tube in the stock list. */
       tube: optional(text),
       anchor: optional(text),
@@ -117,7 +117,7 @@ const KINDS = {
     crownBase: number(FOOT, 'Crown begins at'),
     shape: defaulted(words('round', 'cone', 'column')),
     openness: number(SHARE, 'Light through'),
-    leafless: optional(object(partOf('leafless'), { ...YEARLY, openness: number(SHARE) })),
+    leafless: optional(object(calledAPart('leafless'), { ...YEARLY, openness: number(SHARE) })),
     ...PLANTED,
   },
   canopy: {
@@ -156,7 +156,7 @@ const KINDS = {
     foliageFrom: defaulted(number(FOOT, 'Leaves begin at')),
     container: optional(flag),
     pot: optional(
-      object(partOf('pot'), {
+      object(calledAPart('pot'), {
         width: defaulted(number({ above: 0, max: 5, unit: 'm' }, 'Pot width')),
         height: defaulted(number({ above: 0, max: 3, unit: 'm' }, 'Pot height')),
         colour: optional(text),

@@ -122,7 +122,7 @@ function fieldOf(kind: FeatureKind, { key, form, title }: Titled): NumberField {
     read: (feature) => numberOf(feature, key),
     write: (value, feature) => {
       const [part, inner] = key.split('.');
-      return inner === undefined ? { [key]: value } : { [part]: { ...partOf(feature, part), [inner]: value } };
+      return inner === undefined ? { [key]: value } : { [part]: { ...heldObject(feature, part), [inner]: value } };
     },
   };
 }
@@ -138,7 +138,7 @@ function unitOf({ unit, is }: NumberRule): FieldUnit {
   return units[unit ?? ''] ?? 'count';
 }
 
-function partOf(feature: Feature, part: string): object {
+function heldObject(feature: Feature, part: string): object {
   const held = heldAt(feature, part);
   return typeof held === 'object' && held !== null ? held : {};
 }
@@ -152,5 +152,5 @@ export function fieldsOf(feature: Feature): readonly NumberField[] {
 /** Whether the plan itself holds the number, rather than what stands for it where it is absent. */
 export function isSaid(feature: Feature, { key }: NumberField): boolean {
   const [part, inner] = key.split('.');
-  return (inner === undefined ? heldAt(feature, key) : heldAt(partOf(feature, part), inner)) !== undefined;
+  return (inner === undefined ? heldAt(feature, key) : heldAt(heldObject(feature, part), inner)) !== undefined;
 }

@@ -35,7 +35,7 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
   const climate = await climateOf(answers, where, around, place !== null, units);
   if (typeof climate === 'string') return fault('summer', climate);
 
-  const ground = groundOf(answers, passed('ground'), units);
+  const ground = groundTyped(answers, passed('ground'), units);
   if (typeof ground === 'string') return fault('ground', ground);
   const north = northOf(passed('north') ? { ...answers, northBy: 'unknown' } : answers, where);
   if (!north.ok) return fault('north', north.message);
@@ -52,7 +52,7 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
   const plant = plantOf(answers, ground, plantHeight, passed('plant') || answers.plantHeight.trim() === '');
   const site: Site = {
     ...where,
-    boundary: cornersOf(ground),
+    boundary: rectangleOf(ground),
     upBearing: north.upBearing,
     how: { upBearing: north.how, ...(ground.how && { boundary: ground.how }) },
   };
@@ -76,7 +76,7 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
   };
 }
 
-function groundOf(answers: Answers, passed: boolean, units: Units): Ground | string {
+function groundTyped(answers: Answers, passed: boolean, units: Units): Ground | string {
   const counts = answers.measure === 'steps';
   const read = (text: string, usual: number): number | null => {
     if (passed || text.trim() === '') return usual;
@@ -97,7 +97,7 @@ function groundOf(answers: Answers, passed: boolean, units: Units): Ground | str
   };
 }
 
-function cornersOf({ across, deep }: Ground): PlanPoint[] {
+function rectangleOf({ across, deep }: Ground): PlanPoint[] {
   return [
     [0, 0],
     [across, 0],

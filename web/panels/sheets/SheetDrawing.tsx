@@ -1,5 +1,6 @@
 import { METRES_PER_FOOT, scaleFor } from '../../../engine/index.ts';
 import type { Blank, Feature, Plan, PlanPoint, Units } from '../../../engine/index.ts';
+import { pointsOf } from '../parts/feature/place-fields.ts';
 
 /** Squares of the ruled paper and the bar under the drawing, as people measure. [m] */
 export const RULING = {
@@ -22,7 +23,9 @@ interface Window {
 export function windowOn({ site, features }: Plan): Window {
   const points = [
     ...site.boundary,
-    ...features.filter(({ kind }) => kind !== 'eye' && kind !== 'building').flatMap(pointsOf),
+    ...features
+      .filter(({ kind }) => kind !== 'eye' && kind !== 'building')
+      .flatMap((feature) => pointsOf(feature).points),
   ];
   const left = Math.floor(Math.min(...points.map((point) => point[0]))) - MARGIN;
   const right = Math.ceil(Math.max(...points.map((point) => point[0]))) + MARGIN;
@@ -112,12 +115,6 @@ function Outline({ feature, x, y, path }: OutlineProps) {
     default:
       return null;
   }
-}
-
-function pointsOf(feature: Feature): readonly PlanPoint[] {
-  if ('outline' in feature) return feature.outline;
-  if ('path' in feature) return feature.path;
-  return 'at' in feature ? [feature.at] : [feature.center];
 }
 
 /** Several numbers of one thing stand in a row. @param step [m] */

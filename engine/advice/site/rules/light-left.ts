@@ -68,7 +68,7 @@ export function lightGuard(yard: Yard, suits: boolean, progress?: Progress): Lig
     const row = rowOf(plan, feature);
     if (!row) continue;
     const least = leastLight(row);
-    const points = pointsOf(yard, feature);
+    const points = lightPointsOf(yard, feature);
     const rays = points.flatMap(({ at, own, part }) => raysOf(at, own, part));
     all.push({
       id: feature.id,
@@ -176,7 +176,7 @@ function rayReader({
   };
 }
 
-function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: OwnCrown; part: number }[] {
+function lightPointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: OwnCrown; part: number }[] {
   if (feature.kind === 'bed') return bedSample(plan, feature);
   const { points, own } = plantPoints(plan, feature);
   return [{ at: points[0].point, own, part: 1 }];

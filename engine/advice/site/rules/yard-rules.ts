@@ -55,7 +55,7 @@ export function yardRules(
 ): YardRules {
   const boundary = openRing(plan.site.boundary);
   const fence = closedRing(boundary);
-  const ground = groundOf(plan, boundary);
+  const ground = groundRules(plan, boundary);
   const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, maxHeight);
   const setback = plan.site.rules?.setback ?? 0;
   const kept = plan.features.flatMap((feature) =>
@@ -97,7 +97,7 @@ interface Ground {
   uprightFits(upright: Upright): boolean;
 }
 
-function groundOf(plan: Plan, boundary: readonly PlanPoint[]): Ground {
+function groundRules(plan: Plan, boundary: readonly PlanPoint[]): Ground {
   const ways = waysOf(plan);
   const obstacles = obstaclesOf(plan);
   const freeOfWays = (shape: readonly PlanPoint[], foot: number): boolean =>

@@ -51,7 +51,7 @@ export function sparedByCloth(
 ): number {
   const { met, harmOf, firstOf } = pairs;
   const hides = skyHides(rays, response.density);
-  const ground = groundOf(roof, curtains);
+  const ground = cellsUnder(roof, curtains);
   const bearings: Bearings = { round: false, rightU: 0, rightV: 0, leftU: 0, leftV: 0 };
   let spared = 0;
   // The bound, less by what the views seen so far fall short of their parts of it.
@@ -219,7 +219,7 @@ interface Ground {
   readonly front: number;
 }
 
-function groundOf(roof: RoofPlace | null, curtains: readonly CurtainPlace[]): Ground {
+function cellsUnder(roof: RoofPlace | null, curtains: readonly CurtainPlace[]): Ground {
   if (roof !== null) return { left: roof.i, right: roof.i + roof.a, back: roof.j, front: roof.j + roof.b };
   const [{ along, line, from, cells }] = curtains;
   return along === 'u'

@@ -79,7 +79,7 @@ export function waterOf(plan: Plan, weather?: Weather): Outcome<PlantWater[]> {
     const middle = coefficientOn(plan, feature, heatwave.value);
     return {
       plant: feature.id,
-      area: groundOf(feature),
+      area: areaCovered(feature),
       coefficient: { low: middle * (1 - COEFFICIENT_PM), middle, high: middle * (1 + COEFFICIENT_PM) },
       days: ofDays,
       pot: potWater(feature, ofDays[ofDays.length - 1].now),
@@ -121,7 +121,7 @@ function dayOfYard(plan: Plan, period: Period, weather?: Weather): Outcome<DayOf
 
 function waterDay(plan: Plan, feature: PlantFeature, day: DayOfYard): WaterDay {
   const { fao, wind, now, bare } = day;
-  const perMillimetre = coefficientOn(plan, feature, day) * groundOf(feature);
+  const perMillimetre = coefficientOn(plan, feature, day) * areaCovered(feature);
   const at = (light: DayLight): number => {
     const { dailyLight, skyView } = light.of(feature);
     const share = light.open > 0 ? Math.min(1, dailyLight / light.open) : 1;
@@ -162,7 +162,7 @@ function faoDay(plan: Plan, { day, solar }: Pick<DayLight, 'day' | 'solar'>, wea
   };
 }
 
-function groundOf(feature: PlantFeature): number {
+function areaCovered(feature: PlantFeature): number {
   if (feature.kind === 'bed') return area(openRing(feature.outline));
   const width = feature.kind === 'tree' ? feature.crownWidth : feature.spread;
   return (Math.PI / 4) * width * width;

@@ -41,7 +41,7 @@ function outlinesOf(thing: unknown): Found[] {
   const geometry = thing.type === 'Feature' && isRecord(thing.geometry) ? thing.geometry : thing;
   const name = isRecord(thing.properties) && typeof thing.properties.name === 'string' ? thing.properties.name : null;
   const of = (points: unknown, closed: boolean): Found[] => {
-    const read = pointsOf(points);
+    const read = pathIn(points);
     return read === null ? [] : [{ name, points: closed ? read.slice(0, -1) : read, closed }];
   };
   const parts = Array.isArray(geometry.coordinates) ? (geometry.coordinates as readonly unknown[]) : [];
@@ -59,7 +59,7 @@ function outlinesOf(thing: unknown): Found[] {
   }
 }
 
-function pointsOf(value: unknown): PlanPoint[] | null {
+function pathIn(value: unknown): PlanPoint[] | null {
   if (!Array.isArray(value) || value.length < 2) return null;
   const points = value.map((point: unknown): PlanPoint | null =>
     Array.isArray(point) && Number.isFinite(point[0]) && Number.isFinite(point[1])

@@ -61,7 +61,7 @@ export function EyeView({
     <svg class="sun-eye" viewBox={box.map((value) => value.toFixed(2)).join(' ')} role="img" aria-label={finding}>
       <polygon
         class="eye-ground"
-        points={pointsOf(seen.ground)}
+        points={polygonPoints(seen.ground)}
         style={{ fill: HEAT_RAMP[Math.min(15, Math.floor(harm * 16))] }}
       />
       {seen.painted.map(({ id, kind, faces, transmittance }, k) => (
@@ -76,10 +76,10 @@ export function EyeView({
             <g key={face}>
               <polygon
                 class={level ? 'eye-face level' : 'eye-face'}
-                points={pointsOf(ring)}
+                points={polygonPoints(ring)}
                 style={{ fillOpacity: kind === 'cloth' || kind === 'tree' ? 1 - transmittance : 1 }}
               />
-              <polygon class="eye-texture" points={pointsOf(ring)} />
+              <polygon class="eye-texture" points={polygonPoints(ring)} />
             </g>
           ))}
           <title>{shapeName(id)}</title>
@@ -89,6 +89,6 @@ export function EyeView({
   );
 }
 
-function pointsOf(ring: readonly Seen[]): string {
+function polygonPoints(ring: readonly Seen[]): string {
   return ring.map(([x, y]) => `${x.toFixed(3)},${(-y).toFixed(3)}`).join(' ');
 }

@@ -70,7 +70,7 @@ export function CornerList({ id, points, called, least }: CornerProps) {
   );
 }
 
-function cornersOf(id: string): CornersOf {
+function whoseCorners(id: string): CornersOf {
   return id === YARD_EDGE ? 'boundary' : { feature: id };
 }
 
@@ -88,7 +88,7 @@ function Corner({
   canGo,
 }: OneCornerProps & { readonly called: string; readonly canGo: boolean }) {
   const takeOut = () =>
-    commitChecked(`Take a corner out of ${calledById(id)}`, deleteCorner(plan.value, cornersOf(id), index), id);
+    commitChecked(`Take a corner out of ${calledById(id)}`, deleteCorner(plan.value, whoseCorners(id), index), id);
   return (
     <div class="field-row">
       {([0, 1] as const).map((axis) => (
@@ -99,7 +99,7 @@ function Corner({
           onChange={(value) =>
             commitChecked(
               `Move a corner of ${calledById(id)}`,
-              moveCorner(plan.value, cornersOf(id), index, withCoordinate(point, axis, value ?? 0)),
+              moveCorner(plan.value, whoseCorners(id), index, withCoordinate(point, axis, value ?? 0)),
               id,
             )
           }
@@ -117,7 +117,11 @@ function Corner({
 function SideToNext({ id, point, next, index }: OneCornerProps & { readonly next: PlanPoint }) {
   const middle: PlanPoint = [(point[0] + next[0]) / 2, (point[1] + next[1]) / 2];
   const addCorner = () =>
-    commitChecked(`Add a corner to ${calledById(id)}`, insertCorner(plan.value, cornersOf(id), index + 1, middle), id);
+    commitChecked(
+      `Add a corner to ${calledById(id)}`,
+      insertCorner(plan.value, whoseCorners(id), index + 1, middle),
+      id,
+    );
   return (
     <p class="side-length">
       {formatLength(distance(point, next), units.value)} to the next{' '}

@@ -47,8 +47,8 @@ export function withReadings(
     if (value === null || value < 0 || value > BRIGHTEST)
       return `${words}: type what the light meter says, such as ${units === 'metric' ? '98000 lux' : '9100 fc'}.`;
   }
-  const open = partOf(typed.open, typed.openLight, units);
-  const covered = partOf(typed.covered, typed.coveredLight, units);
+  const open = readingTyped(typed.open, typed.openLight, units);
+  const covered = readingTyped(typed.covered, typed.coveredLight, units);
   if (pair && !((typed.open !== '' && typed.covered !== '') || (typed.openLight !== '' && typed.coveredLight !== '')))
     return 'A pair is two leaves, or two lights: one in the open and one under cloth.';
   if (open === null && covered === null)
@@ -80,7 +80,7 @@ export function withReadings(
       } satisfies FeatureOf<'reading'>);
 }
 
-function partOf(
+function readingTyped(
   leafText: string,
   lightText: string,
   units: 'metric' | 'imperial',
