@@ -1,24 +1,4 @@
-import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import type { Crown } from './solids.ts';
-import { TOUCH } from './ties.ts';
-
-/**
- * Share of a beam that a crown lets through: openness^(length inside / depth of the crown).
- * @param direction Unit vector towards the source; its z is above 0.
- */
-export function crownShare(crown: Crown, [x, y, z]: SpacePoint, [dx, dy, dz]: SpacePoint): number {
-  return shareOfLength(crown, lengthInCrown(crown, x, y, z, dx, dy, dz));
-}
-
-/** Share of a beam that runs a length inside a crown. [m] */
-export function shareOfLength(crown: Crown, length: number): number {
-  return length > TOUCH ? crown.openness ** (length / (crown.top - crown.base)) : 1;
-}
-
-/** What a beam loses in what lets a share of it through its depth: its share is e^−(so much × length). [1/m] */
-export function fadingIn(openness: number, depth: number): number {
-  return -Math.log(openness) / depth;
-}
 
 /** Length inside a crown of the beam that arrives at x, y, z from the unit vector dx, dy, dz (dz above 0). [m] */
 export function lengthInCrown(

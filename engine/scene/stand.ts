@@ -41,11 +41,6 @@ export function lengthInStand(
   return length;
 }
 
-/** Share of a beam that runs a length inside a stand. [m] */
-export function standShare({ openness, height }: Stand, length: number): number {
-  return length > TOUCH ? openness ** (length / height) : 1;
-}
-
 function isInside(ring: Stand['ring'], x: number, y: number): boolean {
   let inside = false;
   let [ax, ay] = ring[ring.length - 1];

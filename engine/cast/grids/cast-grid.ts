@@ -5,8 +5,6 @@ import type { GridSpec } from './grid-spec.ts';
 import { PassCaster } from './pass-caster.ts';
 import { ShadeSums } from './shade-sums.ts';
 
-export type { GridSpec } from './grid-spec.ts';
-
 /**
  * Σ share·weight over the passes for every cell: the same shares as `castRay` at the cells' centres, fast.
  *

@@ -2,11 +2,12 @@ import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { MonthDay } from '../../plan/types.ts';
 import { stateOf } from '../../scene/build.ts';
 import { lidMeets, clothCosine, clothMeets, slantShare } from '../../scene/cloth-sheet.ts';
-import { crownShare } from '../../scene/crown.ts';
+import { lengthInCrown } from '../../scene/crown.ts';
 import { planDirection } from '../../scene/direction.ts';
+import { shareInside } from '../../scene/fading.ts';
 import { prismCrossings } from '../../scene/prism.ts';
 import type { Occluder, Scene, Solid } from '../../scene/solids.ts';
-import { lengthInStand, standShare } from '../../scene/stand.ts';
+import { lengthInStand } from '../../scene/stand.ts';
 import { isDark } from '../passes.ts';
 
 /** What one feature alone lets through of a beam: 0 to 1. */
@@ -62,8 +63,8 @@ function solidShare(solid: Solid, point: SpacePoint, direction: SpacePoint): num
     case 'lid':
       return lidMeets(solid, point, direction) ? 0 : 1;
     case 'stand':
-      return standShare(solid, lengthInStand(solid, ...point, ...direction));
+      return shareInside(solid.openness, solid.height, lengthInStand(solid, ...point, ...direction));
     default:
-      return crownShare(solid, point, direction);
+      return shareInside(solid.openness, solid.top - solid.base, lengthInCrown(solid, ...point, ...direction));
   }
 }

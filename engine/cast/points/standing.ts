@@ -1,10 +1,11 @@
 /** Solids in the way of many directions from single points, and what each lets through. */
 
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { fadingIn, lengthInCrown } from '../../scene/crown.ts';
+import { lengthInCrown } from '../../scene/crown.ts';
+import { fadingIn, shareInside } from '../../scene/fading.ts';
 import { isConvex, SEGMENT, unionOutline } from '../../scene/outline.ts';
 import type { Crown, Lid, Prism, Scene, ClothSheet, Solid, Stand } from '../../scene/solids.ts';
-import { lengthInStand, standShare } from '../../scene/stand.ts';
+import { lengthInStand } from '../../scene/stand.ts';
 import { TOUCH, UPRIGHT } from '../../scene/ties.ts';
 import { decay } from '../decay.ts';
 import type { Directions } from '../passes.ts';
@@ -204,10 +205,12 @@ function dimByCloth(sheet: ClothSheet, met: Met): void {
 }
 
 function dimByStand(stand: Stand, met: Met): void {
+  const { openness, height } = stand;
   const { x, y, z, directions, list, found, shares } = met;
   for (let n = 0; n < found; n++) {
     const k = list[n];
-    shares[k] *= standShare(stand, lengthInStand(stand, x, y, z, directions.x[k], directions.y[k], directions.z[k]));
+    const length = lengthInStand(stand, x, y, z, directions.x[k], directions.y[k], directions.z[k]);
+    shares[k] *= shareInside(openness, height, length);
   }
 }
 

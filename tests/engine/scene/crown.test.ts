@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { lengthInCrown, shareOfLength } from '../../../engine/scene/crown.ts';
+import { lengthInCrown } from '../../../engine/scene/crown.ts';
 import { planDirection } from '../../../engine/scene/direction.ts';
+import { shareInside } from '../../../engine/scene/fading.ts';
 import type { Crown } from '../../../engine/scene/solids.ts';
 import { randomFrom } from '../cast/random-plans.ts';
 
@@ -61,9 +62,9 @@ describe('lengthInCrown', () => {
 });
 
 test('share: openness to the power of length over depth; openness 0 stops any length, openness 1 none', () => {
-  expect(shareOfLength(crown, 2.1)).toBeCloseTo(Math.sqrt(0.35), 12);
-  expect(shareOfLength(crown, 0)).toBe(1);
-  expect(shareOfLength({ ...crown, openness: 0 }, 1e-8)).toBe(0);
-  expect(shareOfLength({ ...crown, openness: 0 }, 1e-10)).toBe(1);
-  expect(shareOfLength({ ...crown, openness: 1 }, 3)).toBe(1);
+  expect(shareInside(0.35, 4.2, 2.1)).toBeCloseTo(Math.sqrt(0.35), 12);
+  expect(shareInside(0.35, 4.2, 0)).toBe(1);
+  expect(shareInside(0, 4.2, 1e-8)).toBe(0);
+  expect(shareInside(0, 4.2, 1e-10)).toBe(1);
+  expect(shareInside(1, 4.2, 3)).toBe(1);
 });

@@ -1,31 +1,26 @@
-import { fadingIn, lengthInCrown } from '../../../scene/crown.ts';
+import { lengthInCrown } from '../../../scene/crown.ts';
+import { fadingIn } from '../../../scene/fading.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 import { decay } from '../../decay.ts';
 import type { GridCrown } from '../grid-solids.ts';
 import type { GridSpec } from '../grid-spec.ts';
-import { NOWHERE, CROWN_EDGE, OPAQUE_EDGE } from './shadow-edges.ts';
-import type { ShadowEdges } from './shadow-edges.ts';
+import { BODY_EDGE, type CurvedShadow, NOWHERE, OPAQUE_EDGE, type ShadowEdges } from './shadow-edges.ts';
 
 /**
  * A crown's shadow in one pass. What its row's chord is:
- * - `whole`: a round crown above the plane throws an ellipse; the chord is centred on u + lean·(j − v), half of it
- * squared
- *   is wide − narrowing·(j − v)²; the cell's share is e^−(depth·√(half² − distance from the middle²));
- * - else a stadium holds the shadow: a disc under the foot, one under the top, and the band between them. It is the
- * very
+ *
+ * - `whole`: a round crown above the plane throws an ellipse. The chord is centred on u + lean·(j − v), half of it squared
+ *   is wide − narrowing·(j − v)²; the cell's share is e^−(depth·√(half² − distance from the middle²)).
+ * - Else a stadium holds the shadow: a disc under the foot, one under the top, and the band between them. It is the very
  *   shadow of a column; for the rest each cell asks `lengthInCrown`.
  */
-interface CrownShadow {
+interface CrownShadow extends CurvedShadow {
   readonly solid: GridCrown;
   readonly whole: boolean;
   /** A trunk: its stadium is an opaque run, and no cell is asked. */
   readonly opaque: boolean;
   /** −ln(openness) over the crown's depth. [1/m] */
   readonly fading: number;
-  firstRow: number;
-  lastRow: number;
-  leftEdge: number;
-  rightEdge: number;
   u: number;
   v: number;
   lean: number;
@@ -91,14 +86,7 @@ export class CrownShadows {
       const spread = shadow.whole ? this.layEllipse(shadow, reachU, reachV) : layStadium(shadow, reachU, reachV);
       const low = Math.min(shadow.v, shadow.v + shadow.runV) - spread;
       const high = Math.max(shadow.v, shadow.v + shadow.runV) + spread;
-      if (!(high >= 0 && low <= edges.rows - 1)) continue;
-      shadow.firstRow = low <= 0 ? 0 : Math.ceil(low);
-      shadow.lastRow = high >= edges.rows - 1 ? edges.rows - 1 : Math.floor(high);
-      if (shadow.lastRow < shadow.firstRow) continue;
-      const kind = shadow.opaque ? OPAQUE_EDGE : CROWN_EDGE;
-      shadow.leftEdge = edges.addCurve(kind, c, shadow.firstRow, shadow.lastRow);
-      shadow.rightEdge = edges.addCurve(-kind, c, shadow.firstRow, shadow.lastRow);
-      this.cast.push(shadow);
+      if (edges.addCurves(shadow, shadow.opaque ? OPAQUE_EDGE : BODY_EDGE, c, low, high)) this.cast.push(shadow);
     }
   }
 

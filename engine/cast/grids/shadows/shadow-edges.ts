@@ -1,10 +1,19 @@
 /** What an edge changes on its right: a step of −`edge` undoes it. */
 export const OPAQUE_EDGE = 1;
 export const VEIL_EDGE = 2;
-export const CROWN_EDGE = 3;
+export const BODY_EDGE = 3;
 
 /** Where the edges of a shadow stand that does not meet a row: right of every grid, where no sweep comes. */
 export const NOWHERE = Infinity;
+
+/** A shadow between two curves; its owner sets where they cross each row, ahead of the sweep. */
+export interface CurvedShadow {
+  firstRow: number;
+  lastRow: number;
+  /** Numbers of its edges. */
+  leftEdge: number;
+  rightEdge: number;
+}
 
 /**
  * The edges of one pass's shadows on a grid, bucketed by the first row they cross. A shadow is a closed chain of edges;
@@ -23,7 +32,7 @@ export class ShadowEdges {
   readonly lastRow: Int32Array;
   /** One of the kinds above: positive where the edge begins to cover what is on its right, negative where it ends. */
   readonly step: Int8Array;
-  /** A veil's share, or its inverse where it ends; a crown's number. */
+  /** A veil's share, or its inverse where it ends; a body's number. */
   readonly value: Float64Array;
   count = 0;
 
@@ -70,8 +79,23 @@ export class ShadowEdges {
     this.heads[first] = id;
   }
 
-  /** Adds a curved edge; its owner sets where it crosses each row, ahead of the sweep. @returns Its number. */
-  addCurve(step: number, value: number, firstRow: number, lastRow: number): number {
+  /**
+   * Adds the edges of a shadow that lies between two heights on the grid, `low` ≤ `high`. [cells]
+   * @returns Whether it meets a row.
+   */
+  addCurves(shadow: CurvedShadow, kind: number, value: number, low: number, high: number): boolean {
+    const { rows } = this;
+    if (!(high >= 0 && low <= rows - 1)) return false;
+    shadow.firstRow = low <= 0 ? 0 : Math.ceil(low);
+    shadow.lastRow = high >= rows - 1 ? rows - 1 : Math.floor(high);
+    if (shadow.lastRow < shadow.firstRow) return false;
+    shadow.leftEdge = this.addCurve(kind, value, shadow.firstRow, shadow.lastRow);
+    shadow.rightEdge = this.addCurve(-kind, value, shadow.firstRow, shadow.lastRow);
+    return true;
+  }
+
+  /** @returns Its number. */
+  private addCurve(step: number, value: number, firstRow: number, lastRow: number): number {
     const id = this.count++;
     this.u[id] = 0;
     this.slope[id] = 0;

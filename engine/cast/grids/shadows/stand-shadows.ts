@@ -1,24 +1,19 @@
-import { fadingIn } from '../../../scene/crown.ts';
+import { fadingIn } from '../../../scene/fading.ts';
 import { lengthInStand } from '../../../scene/stand.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 import { decay } from '../../decay.ts';
 import type { GridStand } from '../grid-solids.ts';
 import type { GridSpec } from '../grid-spec.ts';
-import { NOWHERE, CROWN_EDGE } from './shadow-edges.ts';
-import type { ShadowEdges } from './shadow-edges.ts';
+import { BODY_EDGE, type CurvedShadow, NOWHERE, type ShadowEdges } from './shadow-edges.ts';
 
 /**
  * A bed's shadow in one pass: its outline's hull, swept away from the sun. Within that band each cell asks how long its
  * beam runs inside the bed; where an outline is bent inward the answer may be not at all.
  */
-interface StandShadow {
+interface StandShadow extends CurvedShadow {
   readonly solid: GridStand;
   /** −ln(openness) over the bed's height. [1/m] */
   readonly fading: number;
-  firstRow: number;
-  lastRow: number;
-  leftEdge: number;
-  rightEdge: number;
   /** The sweep of the whole height. [cells] */
   farU: number;
   farV: number;
@@ -63,15 +58,9 @@ export class StandShadows {
       shadow.farV = top * reachV;
       const low = Math.min(minV, minV - shadow.farV) - RIM;
       const high = Math.max(maxV, maxV - shadow.farV) + RIM;
-      if (!(high >= 0 && low <= edges.rows - 1)) continue;
       if (Math.max(maxU, maxU - shadow.farU) + RIM < 0) continue;
       if (Math.min(minU, minU - shadow.farU) - RIM > edges.columns - 1) continue;
-      shadow.firstRow = low <= 0 ? 0 : Math.ceil(low);
-      shadow.lastRow = high >= edges.rows - 1 ? edges.rows - 1 : Math.floor(high);
-      if (shadow.lastRow < shadow.firstRow) continue;
-      shadow.leftEdge = edges.addCurve(CROWN_EDGE, first + c, shadow.firstRow, shadow.lastRow);
-      shadow.rightEdge = edges.addCurve(-CROWN_EDGE, first + c, shadow.firstRow, shadow.lastRow);
-      this.cast.push(shadow);
+      if (edges.addCurves(shadow, BODY_EDGE, first + c, low, high)) this.cast.push(shadow);
     }
   }
 
