@@ -172,8 +172,8 @@ const CAUTIONS: readonly KeptCaution[] = [
       'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, a cup of water ' +
       'every 15 to 20 minutes and shade at hand',
     text:
-      '. Newcomers start with a fifth of the work and need 7 to 14 days to adapt. At dizziness, headache or confusion ' +
-      'stop, cool the person, call for help. Tube in the sun burns hands: wear gloves.',
+      '. Newcomers start with a fifth of the work and need 7 to 14 days to adapt. At dizziness, headache or ' +
+      'confusion stop, cool the person, call for help. Tube in the sun burns hands: wear gloves.',
   },
   {
     // Common practice, no source.

@@ -9,10 +9,10 @@ import { BODY_EDGE, type CurvedShadow, NOWHERE, OPAQUE_EDGE, type ShadowEdges } 
 /**
  * A crown's shadow in one pass. What its row's chord is:
  *
- * - `whole`: a round crown above the plane throws an ellipse. The chord is centred on u + lean·(j − v), half of it squared
- *   is wide − narrowing·(j − v)²; the cell's share is e^−(depth·√(half² − distance from the middle²)).
- * - Else a stadium holds the shadow: a disc under the foot, one under the top, and the band between them. It is the very
- *   shadow of a column; for the rest each cell asks `lengthInCrown`.
+ * - `whole`: a round crown above the plane throws an ellipse. The chord is centred on u + lean·(j − v), half of it
+ *   squared is wide − narrowing·(j − v)²; the cell's share is e^−(depth·√(half² − distance from the middle²)).
+ * - Else a stadium holds the shadow: a disc under the foot, one under the top, and the band between them. It is the
+ *   very shadow of a column; for the rest each cell asks `lengthInCrown`.
  */
 interface CrownShadow extends CurvedShadow {
   readonly solid: GridCrown;
