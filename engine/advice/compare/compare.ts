@@ -16,11 +16,12 @@ import { unitsOf } from '../../plan/units/units.ts';
 import { nameOf } from '../../plan/words/names.ts';
 import { withOptions } from '../../plan/yards/options.ts';
 import { withoutDiary } from '../../plan/yards/without-diary.ts';
+import { createRayYard } from '../doubt/rays.ts';
 import { seenFrom } from '../sight/seen.ts';
 import { nineOfPlant } from '../words/plant-light.ts';
 import { effectOn, type Harmed, sharedBy } from '../words/served.ts';
 import { clothArea, costOfAll } from './cost.ts';
-import { differenceOf, type HarmInDoubt, harmInDoubt } from './doubt.ts';
+import { differenceOf, type DoubtedYard, type HarmInDoubt, harmsInDoubt } from './doubt.ts';
 import type {
   ChoiceCost,
   ComparedChoice,
@@ -38,7 +39,7 @@ const NEXT_TO_NOTHING = 0.01;
 interface JudgedPlants {
   readonly stands: ReadonlyMap<string, PlantStand>;
   readonly harms: readonly PlantHarm[];
-  readonly doubt: HarmInDoubt;
+  readonly doubted: DoubtedYard;
 }
 
 interface JudgedYard extends JudgedPlants {
@@ -61,26 +62,32 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
   const shareLeaves = createSharedLeaves();
   const today = judge(plan, request, shareLeaves);
   if (!today.ok) return today;
-  const bare: Bare[] = [];
   const yards: JudgedYard[] = [];
   for (const options of asked) {
-    request.progress?.((bare.length + 1) / (asked.length + 1), options.join(' + '));
+    request.progress?.((yards.length + 1) / (asked.length + 1), options.join(' + '));
     const changed = withOptions(plan, options);
     if (!changed.ok) return changed;
     const yard = judge(changed.plan, request, shareLeaves);
     if (!yard.ok) return yard;
-    const had = new Set(plan.features.map(({ id }) => id));
-    const added = changed.plan.features.filter(({ id }) => !had.has(id));
-    const cost = costOfAll(added, changed.plan);
-    if (!cost.ok) return cost;
     yards.push(yard.value);
-    bare.push(choiceOf(options, today.value, yard.value, added, cost.value));
+  }
+  const inDoubt = harmsInDoubt([today.value, ...yards].map(({ doubted }) => doubted));
+  if (!inDoubt.ok) return inDoubt;
+  const [doubtToday, ...doubts] = inDoubt.value;
+  const had = new Set(plan.features.map(({ id }) => id));
+  const bare: Bare[] = [];
+  for (const [k, yard] of yards.entries()) {
+    const added = yard.plan.features.filter(({ id }) => !had.has(id));
+    const cost = costOfAll(added, yard.plan);
+    if (!cost.ok) return cost;
+    const { pm } = differenceOf(doubtToday, doubts[k]);
+    bare.push(choiceOf(asked[k], today.value, yard, pm, added, cost.value));
   }
   const served = [...new Set(bare.flatMap(({ effect }) => effect.plants.map(({ id }) => id)))];
   const choices = bare.map((choice, k): ComparedChoice => {
     const asGoodAs = [
-      ...(within(yards[k].doubt, today.value.doubt) ? [TODAY] : []),
-      ...bare.filter((_, other) => other !== k && within(yards[k].doubt, yards[other].doubt)).map(({ name }) => name),
+      ...(within(doubts[k], doubtToday) ? [TODAY] : []),
+      ...bare.filter((_, other) => other !== k && within(doubts[k], doubts[other])).map(({ name }) => name),
     ];
     const beatenBy = bare.find((other, n) => n !== k && beats(other, choice, todayHarm(today.value)))?.name ?? null;
     const whole = { ...choice, together: togetherOf(choice, served), asGoodAs, beatenBy, sentences: [] };
@@ -132,8 +139,8 @@ function judgePlants(plan: Plan, { weather, units }: CompareRequest, shareLeaves
   if (!heatwave.ok) return heatwave;
   const harms = harmOf(plan, weather);
   if (!harms.ok) return harms;
-  const doubt = harmInDoubt(plan, shareLeaves, weather);
-  if (!doubt.ok) return doubt;
+  const rays = createRayYard(plan, weather, shareLeaves);
+  if (!rays.ok) return rays;
   const features = plantFeatures(plan);
   const stands = new Map(
     season.value.map((load, k) => [
@@ -146,7 +153,7 @@ function judgePlants(plan: Plan, { weather, units }: CompareRequest, shareLeaves
       ),
     ]),
   );
-  return { ok: true, value: { stands, harms: harms.value, doubt: doubt.value } };
+  return { ok: true, value: { stands, harms: harms.value, doubted: { plan, rays: rays.value } } };
 }
 
 function standOf(plan: Plan, load: PlantLoad, heatwave: Nine, harm: PlantHarm | undefined): PlantStand {
@@ -179,6 +186,7 @@ function choiceOf(
   options: readonly string[],
   today: JudgedYard,
   yard: JudgedYard,
+  sparedPm: number,
   added: readonly Feature[],
   cost: ChoiceCost,
 ): Bare {
@@ -196,7 +204,7 @@ function choiceOf(
     harm: todayHarm(yard),
     spared,
     sparedShare: harmToday > 0 ? spared / harmToday : null,
-    sparedPm: differenceOf(today.doubt, yard.doubt).pm,
+    sparedPm,
     effect: effectOn(harmed),
     clothArea: area,
     cost,

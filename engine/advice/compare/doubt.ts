@@ -1,33 +1,53 @@
-import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
-import type { Weather } from '../../sun/weather/weather.ts';
 import { doubtInputs } from '../doubt/inputs.ts';
-import { createRayYard } from '../doubt/rays.ts';
+import type { RayYard } from '../doubt/rays.ts';
 import { weighedHarm } from '../doubt/yards.ts';
 
-/** What a yard's plants suffer, Σ worth × harm, as it is and with each doubtful input off. [K·h/day] */
+/**
+ * What a yard's plants suffer, Σ worth × harm, as it is and with each doubtful input off. Plants that get the very same
+ * light in all yards are left as they are where an input is off: of the differences between yards they are no part.
+ * [K·h/day]
+ */
 export interface HarmInDoubt {
   readonly harm: number;
   /** By input key: harm under each of its shifts. */
   readonly shifted: ReadonlyMap<string, readonly number[]>;
 }
 
-/** @param shareLeaves of all the yards that are compared */
-export function harmInDoubt(plan: Plan, shareLeaves: SharedLeaves, weather?: Weather): Outcome<HarmInDoubt> {
-  const yard = createRayYard(plan, weather, shareLeaves);
-  if (!yard.ok) return yard;
-  const shifted = new Map<string, number[]>();
-  for (const { key, feature, shifts } of doubtInputs(plan)) {
-    const sums: number[] = [];
-    for (const shift of shifts) {
-      const harms = yard.value.under(shift, feature);
-      if (!harms.ok) return harms;
-      sums.push(weighedHarm(harms.value));
+/** A yard that is held against others, and what its plants suffer by rays. */
+export interface DoubtedYard {
+  readonly plan: Plan;
+  readonly rays: RayYard;
+}
+
+/** @returns one entry a yard, or why one cannot be judged with an input off */
+export function harmsInDoubt(yards: readonly DoubtedYard[]): Outcome<HarmInDoubt[]> {
+  const alike = new Set(
+    [...yards[0].rays.light]
+      .filter(([id, light]) => yards.every(({ rays }) => rays.light.get(id) === light))
+      .map(([id]) => id),
+  );
+  const standsInAll = (id: string | null) => {
+    const [first, ...others] = yards.map(({ plan }) => plan.features.find((feature) => feature.id === id));
+    return others.every((feature) => feature === first);
+  };
+  const value: HarmInDoubt[] = [];
+  for (const { plan, rays } of yards) {
+    const shifted = new Map<string, number[]>();
+    for (const { key, feature, shifts } of doubtInputs(plan)) {
+      const among = standsInAll(feature) ? alike : undefined;
+      const sums: number[] = [];
+      for (const shift of shifts) {
+        const harms = rays.under(shift, feature, among);
+        if (!harms.ok) return harms;
+        sums.push(weighedHarm(harms.value));
+      }
+      shifted.set(key, sums);
     }
-    shifted.set(key, sums);
+    value.push({ harm: weighedHarm(rays.base), shifted });
   }
-  return { ok: true, value: { harm: weighedHarm(yard.value.base), shifted } };
+  return { ok: true, value };
 }
 
 /**

@@ -25,8 +25,11 @@ export interface RayYard {
   /**
    * The same plants in the same order when the plan is this one instead: it differs from the yard's in one input, a
    * feature's if one is named.
+   * @param alike plants that are told as they are where all yards that have them in common tell the same of them
    */
-  under(shifted: Plan, feature: string | null): Outcome<readonly RayHarm[]>;
+  under(shifted: Plan, feature: string | null, alike?: ReadonlySet<string>): Outcome<readonly RayHarm[]>;
+  /** By plant: the same object in all yards in which its points get the very same light in the same air. */
+  readonly light: ReadonlyMap<string, object>;
   /**
    * Harm to the same plants in the same order with other leaves: watered ones, or of another absorptance to sunlight.
    * [K·h/day]
@@ -53,7 +56,13 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
   const drawn = drawnYard(plan, scene, heats.value);
   const value: RayYard = {
     base: drawn.base,
-    under: (shifted, id) => harmsUnder(drawn, shifted, id, heatsIn),
+    under: (shifted, id, alike) => harmsUnder(drawn, shifted, id, heatsIn, alike),
+    light: new Map(
+      drawn.judges.map((judge, k) => [
+        judge.feature.id,
+        knownLight.of([...drawn.lit[k], judge.row, heats.value.air], String(judge.limit), () => ({})),
+      ]),
+    ),
     withLeaves: (watering, absorptance) =>
       drawn.judges.map(
         (judge, k) =>
@@ -65,6 +74,8 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
   };
   return { ok: true, value };
 }
+
+const knownLight = new Kept<object>();
 
 type DrawnYard = ReturnType<typeof drawnYard>;
 
@@ -130,24 +141,32 @@ function tellBy(drawn: DrawnYard, see: See, by = drawn.heats): Tell {
   };
 }
 
-function harmsUnder(drawn: DrawnYard, shifted: Plan, id: string | null, heatsIn: HeatsIn): Outcome<readonly RayHarm[]> {
-  const { plan, judges, lit } = drawn;
+const NONE: ReadonlySet<string> = new Set();
+
+function harmsUnder(
+  drawn: DrawnYard,
+  shifted: Plan,
+  id: string | null,
+  heatsIn: HeatsIn,
+  alike = NONE,
+): Outcome<readonly RayHarm[]> {
+  const { plan, heats, judges, lit } = drawn;
+  const asDrawn: See = (_, k, p) => lit[k][p];
   if (shifted.climate !== plan.climate || shifted.site.shelter !== plan.site.shelter) {
     const hot = heatsIn(shifted);
     if (!hot.ok) return hot;
-    return {
-      ok: true,
-      value: harmsAgain(
-        drawn,
-        judges,
-        tellBy(drawn, (_, k, p) => lit[k][p], hot.value),
-      ),
-    };
+    return { ok: true, value: harmsAgain(drawn, judges, tellOthers(alike, tellBy(drawn, asDrawn, hot.value))) };
   }
   const feature = id === null ? undefined : shifted.features.find((each) => each.id === id);
-  if (feature !== undefined) return harmsUnderFeature(drawn, shifted, feature, heatsIn);
-  const see: See = shifted.site === plan.site ? (_, k, p) => lit[k][p] : seeTurned(drawn, shifted);
-  return { ok: true, value: harmsAgain(drawn, judgesOf(shifted, drawn.heats), tellBy(drawn, see)) };
+  if (feature !== undefined) return harmsUnderFeature(drawn, shifted, feature, heatsIn, alike);
+  const again = judgesOf(shifted, heats);
+  const tell =
+    shifted.site === plan.site ? tellOthers(alike, tellBy(drawn, asDrawn)) : tellBy(drawn, seeTurned(drawn, shifted));
+  return { ok: true, value: harmsAgain(drawn, again, tell) };
+}
+
+function tellOthers(alike: ReadonlySet<string>, tell: Tell): Tell {
+  return (judge, k, p) => (alike.has(judge.feature.id) ? null : tell(judge, k, p));
 }
 
 function harmsUnderFeature(
@@ -155,21 +174,18 @@ function harmsUnderFeature(
   shifted: Plan,
   feature: Feature,
   heatsIn: HeatsIn,
+  alike: ReadonlySet<string>,
 ): Outcome<readonly RayHarm[]> {
   const { scene, heats, judges } = drawn;
   // Walls that come or go may change how sheltered the yard is.
   const isAsSheltered = shelterOf(shifted).shelter === drawn.shelter;
   const sheltered: Outcome<Heats> = isAsSheltered ? { ok: true, value: heats } : heatsIn(shifted);
   if (!sheltered.ok) return sheltered;
+  const by = sheltered.value;
   const again = judges.map((judge) => judgeUnder(shifted, heats, judge, feature));
   const tell = castsShadow(scene, feature)
-    ? tellOnce(
-        drawn,
-        feature,
-        sheltered.value,
-        tellBy(drawn, seeExchanged(drawn, shifted, feature, again), sheltered.value),
-      )
-    : tellBy(drawn, seeStanding(drawn), sheltered.value);
+    ? tellOnce(drawn, feature, by, alike, tellBy(drawn, seeExchanged(drawn, shifted, feature, again), by))
+    : tellBy(drawn, seeStanding(drawn), by);
   return { ok: true, value: harmsAgain(drawn, again, tell) };
 }
 
@@ -179,13 +195,20 @@ const knownTold = new Kept<{ readonly told: Told | null }>();
  * Of a plant as drawn, in light that other yards share: with one feature exchanged for the same it suffers the same in
  * all of them, but where the feature is a wall near by, whose shine hangs on all that stands before it.
  */
-function tellOnce({ judges, lit, heats }: DrawnYard, feature: Feature, by: Heats, tell: Tell): Tell {
+function tellOnce(
+  { judges, lit, heats }: DrawnYard,
+  feature: Feature,
+  by: Heats,
+  alike: ReadonlySet<string>,
+  tell: Tell,
+): Tell {
   const exchanged = JSON.stringify(feature);
-  return (judge, k, p) =>
-    by !== heats || judge !== judges[k] || shinesOn(feature, judge.points[p])
-      ? tell(judge, k, p)
-      : knownTold.of([lit[k][p], judge.row, by.air], `${judge.limit} ${exchanged}`, () => ({ told: tell(judge, k, p) }))
-          .told;
+  return (judge, k, p) => {
+    if (by !== heats || judge !== judges[k] || shinesOn(feature, judge.points[p])) return tell(judge, k, p);
+    if (alike.has(judge.feature.id)) return null;
+    const of = [lit[k][p], judge.row, by.air];
+    return knownTold.of(of, `${judge.limit} ${exchanged}`, () => ({ told: tell(judge, k, p) })).told;
+  };
 }
 
 /** North lies elsewhere, and all else as drawn. */

@@ -1,4 +1,4 @@
-/** What the heat of one day does to a leaf at one point: the only loop over samples that judges. */
+/** What the heat of one day does to a leaf at one point. */
 
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { LeafDay } from './leaf-day.ts';
@@ -38,7 +38,24 @@ export function judgeLeaf(
   among: Int32Array = leaf.samples,
   into: Judgement = newJudgement(),
 ): Judgement {
-  const { hours } = leaf;
+  if (warmth.length < among.length) warmth = new Float64Array(2 * among.length);
+  return judgeWarmth(leaf.through(shares, around, among, warmth), leaf.hours, limit, among, into);
+}
+
+/** Of the leaf at hand. [°C] */
+let warmth = new Float64Array(0);
+
+/**
+ * The same of a leaf that is known to be so warm: the only loop over samples that judges.
+ * @param temperatures one a sample of `among` [°C]
+ */
+export function judgeWarmth(
+  temperatures: Float64Array,
+  hours: Float64Array,
+  limit: number,
+  among: Int32Array,
+  into: Judgement = newJudgement(),
+): Judgement {
   let dose = 0;
   let peak = -Infinity;
   let warmest = -1;
@@ -46,7 +63,7 @@ export function judgeLeaf(
   let run = 0;
   for (let n = 0; n < among.length; n++) {
     const k = among[n];
-    const temperature = leaf.on(k, shares, around);
+    const temperature = temperatures[n];
     if (temperature > peak) {
       peak = temperature;
       warmest = k;
@@ -113,9 +130,27 @@ export function hotRuns(
   limit: number,
   leastShare = 0,
 ): HotRun[] {
+  const { samples } = leaf;
+  return runsOf(
+    leaf,
+    leaf.through(shares, around, samples, new Float64Array(samples.length)),
+    shares,
+    limit,
+    leastShare,
+  );
+}
+
+/** The same of a leaf that is known to be so warm. @param temperatures one a sample [°C] */
+export function runsOf(
+  leaf: LeafDay,
+  temperatures: Float64Array,
+  shares: Float64Array,
+  limit: number,
+  leastShare = 0,
+): HotRun[] {
   const runs: HotRun[] = [];
   for (const k of leaf.samples) {
-    const excess = leaf.on(k, shares, around) - limit;
+    const excess = temperatures[k] - limit;
     if (excess < 0 || shares[k] < leastShare) continue;
     const before = runs.at(-1);
     const hours = leaf.hours[k];

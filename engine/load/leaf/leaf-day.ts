@@ -65,6 +65,25 @@ export class LeafDay {
     return this.at(sample, this.isFruit ? this.hourShare(sample, shares) : shares[sample], around);
   }
 
+  /**
+   * The same at some samples, in their order, in loops that make no number anew. [°C]
+   * @param into receives them, one a sample
+   */
+  through(shares: Float64Array, around: Surroundings, among: Int32Array, into: Float64Array): Float64Array {
+    if (this.isFruit) for (let n = 0; n < among.length; n++) into[n] = this.on(among[n], shares, around);
+    else {
+      this.takeUp(shares, around, among, into);
+      for (let n = 0; n < among.length; n++) into[n] = this.takingUp(among[n], into[n]);
+    }
+    return into;
+  }
+
+  private takeUp(shares: Float64Array, around: Surroundings, among: Int32Array, into: Float64Array): void {
+    const { incoming, absorptance } = this;
+    for (let n = 0; n < among.length; n++)
+      into[n] = absorbed(incoming[among[n]], shares[among[n]], around, absorptance);
+  }
+
   /** Share of the beam of the hour before that reached a point; 1 where none came. */
   private hourShare(sample: number, shares: Float64Array): number {
     const { moments, hours } = this;
@@ -99,26 +118,36 @@ export class LeafDay {
     return this.takingUp(sample, mostAbsorbed(this.incoming[sample], this.absorptance, this.colours));
   }
 
-  /** The cubic through the two nodes on either side. */
   private takingUp(sample: number, takenUp: number): number {
     const along = takenUp / STEP;
     const n = Math.floor(along);
     if (n < 1 || n > NODES - 3) return temperatureOf(this.moments[sample], this.row, this.watering, takenUp);
-    const at = sample * NODES + n;
-    const { nodes } = this;
-    const a = Number.isNaN(nodes[at - 1]) ? this.fill(sample, n - 1) : nodes[at - 1];
-    const b = Number.isNaN(nodes[at]) ? this.fill(sample, n) : nodes[at];
-    const c = Number.isNaN(nodes[at + 1]) ? this.fill(sample, n + 1) : nodes[at + 1];
-    const d = Number.isNaN(nodes[at + 2]) ? this.fill(sample, n + 2) : nodes[at + 2];
-    const x = along - n;
-    return b + x * ((6 * c - 2 * a - 3 * b - d) / 6 + x * ((a + c) / 2 - b + x * ((d - a) / 6 + (b - c) / 2)));
+    return cubicAt(this.nodes, this.filled(sample, n), along - n);
   }
 
-  private fill(sample: number, n: number): number {
-    const leaf = temperatureOf(this.moments[sample], this.row, this.watering, n * STEP);
-    this.nodes[sample * NODES + n] = leaf;
-    return leaf;
+  /** Index of a sample's n-th node; it, the one before it and the two after it are filled. */
+  private filled(sample: number, n: number): number {
+    const { nodes } = this;
+    const at = sample * NODES + n;
+    // A sum is a number where all of them are.
+    if (Number.isNaN(nodes[at - 1] + nodes[at] + nodes[at + 1] + nodes[at + 2])) this.fill(sample, n - 1, n + 2);
+    return at;
   }
+
+  private fill(sample: number, first: number, last: number): void {
+    for (let n = first; n <= last; n++)
+      if (Number.isNaN(this.nodes[sample * NODES + n]))
+        this.nodes[sample * NODES + n] = temperatureOf(this.moments[sample], this.row, this.watering, n * STEP);
+  }
+}
+
+/** The cubic through two nodes on either side, from the inner two on. @param x from the one to the other, 0 to 1 */
+function cubicAt(nodes: Float64Array, at: number, x: number): number {
+  const a = nodes[at - 1];
+  const b = nodes[at];
+  const c = nodes[at + 1];
+  const d = nodes[at + 2];
+  return b + x * ((6 * c - 2 * a - 3 * b - d) / 6 + x * ((a + c) / 2 - b + x * ((d - a) / 6 + (b - c) / 2)));
 }
 
 /**

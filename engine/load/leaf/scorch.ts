@@ -4,8 +4,7 @@ import type { PlantRow } from '../../plan/types.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import type { HeatDay } from './heat-day.ts';
-import { BURNS_FROM, type HeatVerdict, heatVerdict, type HotRun, hotRuns, judgeLeaf, SHADED_SHARE } from './judge.ts';
-import type { LeafDay } from './leaf-day.ts';
+import { BURNS_FROM, type HeatVerdict, heatVerdict, type HotRun, judgeWarmth, runsOf, SHADED_SHARE } from './judge.ts';
 import { surroundingsAt } from './surroundings-at.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -47,21 +46,25 @@ export function litPoint(heat: HeatDay, sky: SkyViewer, point: SpacePoint, own?:
 /** @param limit of the leaf, or the fruit [°C] */
 export function scorchAt(heat: HeatDay, row: PlantRow, limit: number, { shares, around }: LitPoint): Scorch {
   const leaf = heat.leaves('thirsty', row);
-  const thirsty = judgeLeaf(leaf, shares, around, limit);
-  const wet = heat.leaves('watered', row);
-  const longest = (of: LeafDay, at: number) => judgeLeaf(of, shares, around, at).longest;
-  const verdictAt = (at: number) => heatVerdict(longest(leaf, at), longest(wet, at + BURNS_FROM));
+  const { samples, hours } = leaf;
+  const [dry, wet] = (['thirsty', 'watered'] as const).map((watering) =>
+    heat.leaves(watering, row).through(shares, around, samples, new Float64Array(samples.length)),
+  );
+  const judged = (temperatures: Float64Array, at: number) => judgeWarmth(temperatures, hours, at, samples);
+  const verdictAt = (at: number) => heatVerdict(judged(dry, at).longest, judged(wet, at + BURNS_FROM).longest);
+  const runs = (leastShare: number) => hottest(runsOf(leaf, dry, shares, limit, leastShare));
 
+  const thirsty = judged(dry, limit);
   const sunless = heat.samples.count === 0;
   return {
     dose: thirsty.dose,
     thirsty: sunless ? heat.day.high : thirsty.peak,
-    watered: sunless ? heat.day.high : judgeLeaf(wet, shares, around, limit).peak,
+    watered: sunless ? heat.day.high : judged(wet, limit).peak,
     warmest: thirsty.warmest,
     inHeat: verdictAt(limit),
     cooler: verdictAt(limit + CLOSE),
     hotter: verdictAt(limit - CLOSE),
-    run: hottest(hotRuns(leaf, shares, around, limit, SHADED_SHARE)) ?? hottest(hotRuns(leaf, shares, around, limit)),
+    run: runs(SHADED_SHARE) ?? runs(0),
   };
 }
 

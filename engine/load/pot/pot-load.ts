@@ -21,18 +21,31 @@ export function potLoad(yard: Yard, heat: HeatDay, plant: Plant): PotLoad {
 
 /** The warmest root zone of a pot on the heatwave day. */
 export function rootsOf(plan: Plan, sky: SkyViewer, heat: HeatDay, plant: Plant): Roots {
-  return known.of([sky, plan.site, heat.samples, plant], heat.shelter, () => rootsIn(plan, sky, heat, plant));
+  return known.of([sky, plan.site, heat.samples, plant], heat.shelter, () => {
+    const standing = standingPot(plan, sky, heat, plant);
+    const last = knownLast.of([plan.site, heat.samples, plant], heat.shelter, () => ({ light: null, roots: null }));
+    if (last.roots === null || !isSame(last.light, standing.day.light)) {
+      last.light = standing.day.light;
+      last.roots = rootsIn(plan, heat, standing);
+    }
+    return last.roots;
+  });
 }
 
 /** Pots are told of by several answers of one report, and heat takes long to settle in them. */
 const known = new Kept<Roots>();
+/** Of yards that are held against each other most leave a pot in the light that it had. */
+const knownLast = new Kept<{ light: Float64Array | null; roots: Roots | null }>();
 
-function rootsIn(plan: Plan, sky: SkyViewer, heat: HeatDay, plant: Plant): Roots {
-  const standing = standingPot(plan, sky, heat, plant);
+function isSame(a: Float64Array | null, b: Float64Array): boolean {
+  return a !== null && a.every((each, n) => each === b[n]);
+}
+
+function rootsIn({ site }: Plan, heat: HeatDay, standing: StandingPot): Roots {
   const zone = rootZone(standing.day, standing.pot);
   return {
     warmest: zone.warmest,
-    when: clockAt(heat, zone.hour, plan.site.timeZone),
+    when: clockAt(heat, zone.hour, site.timeZone),
     side: zone.bearing,
     spread: spreadOf(zone, heat),
     verdict: zone.verdict,

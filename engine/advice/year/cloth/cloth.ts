@@ -5,6 +5,7 @@
 import type { Outcome } from '../../../load/types.ts';
 import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { harmOf } from '../../../load/verdict/harm-of.ts';
+import { plantFeatures } from '../../../load/verdict/planted.ts';
 import { isCloth } from '../../../plan/kinds.ts';
 import type { CivilDate, Cloth, Plan } from '../../../plan/types.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
@@ -95,7 +96,8 @@ function clothSeason(plan: Plan, yard: Hung, cloth: Cloth, weather?: Weather): O
     return countingDays(weighed, dates) ?? [];
   });
   const hangs = spanOf(stretches);
-  const light = lightUnder(plan, withoutThing(plan, cloth.id), { kind: 'season' }, weather);
+  const itsOwn = plantFeatures(plan).filter(({ id }) => plants.includes(id));
+  const light = lightUnder(plan, withoutThing(plan, cloth.id), itsOwn, { kind: 'season' }, weather);
   if (!light.ok) return light;
   const season = {
     canopy: cloth.id,
@@ -107,7 +109,7 @@ function clothSeason(plan: Plan, yard: Hung, cloth: Cloth, weather?: Weather): O
     shortOfLight: [...new Set([...short.value.values()].flat())],
     drawn: plan.features.filter(isCloth).find(({ id }) => id === cloth.id)?.up ?? null,
     months: monthsOf(plants, dates, open.value, covered.heatwave),
-    light: light.value.filter(({ plant }) => plants.includes(plant)),
+    light: light.value,
   };
   return { ok: true, value: { ...season, advice: clothAdvice(plan, season) } };
 }

@@ -2,7 +2,7 @@
 
 import { lightStanding } from '../../../load/light/light-class.ts';
 import type { Outcome } from '../../../load/types.ts';
-import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import type { Period } from '../../../sun/samples.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
@@ -12,13 +12,22 @@ import type { ClothLight } from './types.ts';
 /** A plant of which a cloth takes less than this share of its light does not notice it. */
 const NOTICED = 0.1;
 
-/** Plants whose light a cloth takes noticeably, under it and without it. @param without The yard without the cloth. */
-export function lightUnder(hung: Plan, without: Plan, period: Period, weather?: Weather): Outcome<ClothLight[]> {
+/**
+ * Plants whose light a cloth takes noticeably, under it and without it.
+ * @param without the yard without the cloth @param among these plants
+ */
+export function lightUnder(
+  hung: Plan,
+  without: Plan,
+  among: readonly PlantFeature[],
+  period: Period,
+  weather?: Weather,
+): Outcome<ClothLight[]> {
   const under = dayLight(hung, period, weather);
   const bare = dayLight(without, period, weather);
   if (!under.ok) return under;
   if (!bare.ok) return bare;
-  const value = plantFeatures(hung).flatMap((feature): ClothLight[] => {
+  const value = among.flatMap((feature): ClothLight[] => {
     const row = rowOf(hung, feature);
     if (row === undefined) return [];
     const [covered, open] = [under.value.of(feature).dailyLight, bare.value.of(feature).dailyLight];
@@ -38,7 +47,7 @@ export function shortOn(
 ): Outcome<ReadonlyMap<CivilDate, readonly string[]>> {
   const value = new Map<CivilDate, readonly string[]>();
   for (const date of dates) {
-    const light = lightUnder(hung, without, { kind: 'day', date: date.slice(5) }, weather);
+    const light = lightUnder(hung, without, plantFeatures(hung), { kind: 'day', date: date.slice(5) }, weather);
     if (!light.ok) return light;
     const short = light.value.filter((one) => one.standingOpen === 'enough' && one.standing !== 'enough');
     value.set(

@@ -25,6 +25,9 @@ interface Changed {
   readonly added: readonly Hider[];
 }
 
+/** Farther than anything stands. [m] */
+const FAR = 1e4;
+
 /** Finds views, each once. */
 export class ViewFinder implements Views {
   readonly desk: Desk;
@@ -80,24 +83,22 @@ export class ViewFinder implements Views {
     if (!like || !was) return undefined;
     const { gone, added } = (this.changed[state] ??= this.changedFrom(like, state));
     if (gone.length === 0 && added.length === 0) return was;
-    const { rays } = was;
-    const { directions, every, fan } = this.desk;
-    for (let n = 0; n < rays.ray.length; n++) {
-      const isUp = rays.ray[n] >= 0;
-      const k = 3 * (isUp ? rays.ray[n] : -1 - rays.ray[n]);
-      const dz = isUp ? directions[k + 2] : -directions[k + 2];
-      if (this.isBehind(added, point, directions[k], directions[k + 1], dz, rays.reach[n], own?.of)) return undefined;
+    const { ofFan, reach } = was.rays;
+    const { fan, met } = this.desk;
+    const strike = (hiders: readonly Hider[]) =>
+      hiders.some((hider) => hider.id !== own?.of && this.strikeOut(hider, point) > 0);
+    for (let n = 0; n < ofFan.length; n++) {
+      met.patch[n] = ofFan[n];
+      met.reach[n] = reach[ofFan[n]];
     }
-    if (gone.length === 0) return was;
-    const { met } = this.desk;
+    if (strike(added)) return undefined;
+    // Most of the other rays would not meet what is gone, however far they went.
+    for (let n = 0; n < ofFan.length; n++) met.patch[n] = ofFan[n] < 0 ? 0 : -1;
+    met.reach.fill(FAR);
+    if (!strike(gone)) return was;
     this.faces.meet(...point, fan, met);
-    for (let r = 0; r < 2 * fan.count; r++) {
-      if (met.patch[r] < 0 || rays.ofFan[r] >= 0) continue;
-      const k = 3 * every * (r % fan.count);
-      const dz = r < fan.count ? directions[k + 2] : -directions[k + 2];
-      if (this.isBehind(gone, point, directions[k], directions[k + 1], dz, met.reach[r], own?.of)) return undefined;
-    }
-    return was;
+    for (let n = 0; n < ofFan.length; n++) if (ofFan[n] >= 0) met.patch[n] = -1;
+    return strike(gone) ? undefined : was;
   }
 
   private changedFrom(like: ViewFinder, state: number): Changed {
@@ -138,8 +139,12 @@ export class ViewFinder implements Views {
     );
   }
 
-  /** Strikes the rays at hand that one hider stands before out of what they meet: only those towards it are asked. */
-  private strikeOut(hider: Hider, point: SpacePoint): void {
+  /**
+   * Strikes the rays at hand that one hider stands before out of what they meet: only those towards it are asked.
+   * @returns how many
+   */
+  private strikeOut(hider: Hider, point: SpacePoint): number {
+    let struck = 0;
     const { fan, met } = this.desk;
     const { bearings, directions, count } = fan;
     const aside = hider.reach.x - point[0];
@@ -157,22 +162,12 @@ export class ViewFinder implements Views {
         const n = way > 0 ? k : count + k;
         if (met.patch[n] < 0) continue;
         const dz = way * directions[3 * k + 2];
-        if (this.hides(hider, point, directions[3 * k], directions[3 * k + 1], dz, met.reach[n])) met.patch[n] = -1;
+        if (!this.hides(hider, point, directions[3 * k], directions[3 * k + 1], dz, met.reach[n])) continue;
+        met.patch[n] = -1;
+        struck++;
       }
     }
-  }
-
-  /** Whether one of some hiders stands before what a ray from a point meets. @param except of this feature */
-  private isBehind(
-    hiders: readonly Hider[],
-    point: SpacePoint,
-    dx: number,
-    dy: number,
-    dz: number,
-    reach: number,
-    except?: string,
-  ): boolean {
-    return hiders.some((hider) => hider.id !== except && this.hides(hider, point, dx, dy, dz, reach));
+    return struck;
   }
 
   private hides({ solid, reach: near }: Hider, point: SpacePoint, dx: number, dy: number, dz: number, reach: number) {
