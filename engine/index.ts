@@ -82,6 +82,7 @@ export {
 } from './plan/geometry/shapes.ts';
 export { canopyEdge, canopyHeightOver, canopyRing, footprintOf } from './plan/geometry/cloth-shapes.ts';
 export { clamp } from './plan/numbers/clamp.ts';
+export { meanOf } from './plan/numbers/mean.ts';
 export { pointToMillimetre, toCentimetre, toMillimetre } from './plan/numbers/rounding.ts';
 export { pathStripes } from './plan/geometry/stripes.ts';
 export { trunkRadius } from './plan/geometry/trunk.ts';

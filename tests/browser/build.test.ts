@@ -5,7 +5,7 @@ import { parsePlan } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { cautionsMissing, risksTold } from '../risky-words.ts';
 import { faultsOf } from './axe.ts';
-import { SIZES, browserSession, openApp } from './harness.ts';
+import { SIZES, browserSession, openApp, unfold } from './harness.ts';
 
 const session = browserSession();
 
@@ -19,7 +19,17 @@ async function toBuild(page: Page): Promise<void> {
 }
 
 function block(page: Page, name: string): Locator {
-  return page.getByRole('navigation', { name: 'Blocks of the sheet' }).getByRole('button', { name });
+  return page.getByRole('navigation', { name: 'Pages of the sheet' }).getByRole('button', { name });
+}
+
+/** One work of the sheet, opened: the one that was open before it closes. */
+async function work(page: Page, name: string): Promise<Locator> {
+  await block(page, 'Work').click();
+  const works = page.getByRole('region', { name: 'Work' });
+  await works.locator('summary').getByText(name, { exact: true }).press('Enter');
+  const open = works.locator('details[open]');
+  await expect.poll(() => open.locator('summary').allTextContents()).toEqual([name]);
+  return open;
 }
 
 async function planOf(page: Page): Promise<Plan> {
@@ -39,17 +49,19 @@ test(
 
     // A frame of 2.6 m by 2.6 m between post middles: √(2.6² + 2.6²) = 3.677 m, by Pythagoras.
     const sheet = page.getByRole('article', { name: 'Build sheet: Roof over the lemon' });
-    await block(page, 'Posts').click();
+    await work(page, 'Set out the posts');
     await sheet.getByText('Diagonals:').waitFor();
     expect(await sheet.getByText('Diagonals:').textContent()).toContain(`${Math.hypot(2.6, 2.6).toFixed(2)} m`);
 
     await block(page, 'Shopping list').click();
     const tick = sheet.getByRole('checkbox', { name: /3-way corner/ });
+    await unfold(page, 'Joints and fixings: 0 of');
     await tick.check();
     await sheet.getByText('1 of 11 lines in hand.').waitFor();
     await page.reload();
     await toBuild(page);
     await block(page, 'Shopping list').click();
+    await unfold(page, 'Joints and fixings: 1 of');
     await expect.poll(() => tick.isChecked()).toBe(true);
 
     // The page's own print is replaced: a headless browser has no printer, and the call is what matters.
@@ -58,8 +70,10 @@ test(
     );
     const printed = (): Promise<number> => page.evaluate(() => (window as unknown as { printed: number }).printed);
     await page.getByRole('button', { name: 'Print the sheet' }).click();
-    const stops = sheet.getByRole('region', { name: 'Stops' }).getByRole('checkbox');
+    const stops = sheet.getByRole('region', { name: 'Stops' }).locator('input');
     await expect.poll(() => stops.count()).toBeGreaterThanOrEqual(6);
+    // One is read and settled at a time.
+    await expect.poll(() => stops.filter({ visible: true }).count()).toBe(1);
     expect(await printed()).toBe(0);
 
     await page.getByRole('button', { name: 'Print', exact: true }).click();
@@ -149,29 +163,16 @@ test('anchors wait for the ground; prices typed are remembered, and nothing else
   await open.waitFor();
   await page.getByLabel('Ground under the posts').selectOption({ label: 'garden soil' });
   await open.waitFor({ state: 'detached' });
-  await block(page, 'Anchors').click();
-  await page
-    .getByRole('region', { name: 'Anchors' })
+  const anchors = await work(page, 'Anchors');
+  await anchors
     .getByText(/concrete/)
     .first()
     .waitFor();
 
-  // Each block that tells somebody to cut, climb or dig has its cautions on it.
+  // Each work that tells somebody to cut, climb or dig has its cautions on it.
   const told: string[] = [];
-  for (const name of [
-    'Drawing',
-    'Tools',
-    'Posts',
-    'Cuts',
-    'Ground',
-    'Frame',
-    'Cloth',
-    'Storm',
-    'Anchors',
-    'As built',
-  ]) {
-    await block(page, name).click();
-    const words = (await page.getByRole('region', { name, exact: true }).textContent()) ?? '';
+  for (const name of await page.getByRole('region', { name: 'Work' }).locator('summary').allTextContents()) {
+    const words = (await (await work(page, name)).textContent()) ?? '';
     expect(cautionsMissing(words), name).toEqual([]);
     told.push(...risksTold(words));
   }
@@ -183,8 +184,9 @@ test('anchors wait for the ground; prices typed are remembered, and nothing else
     await page.getByLabel(`Price of ${name}`).press('Enter');
   };
   const totalOf = async (): Promise<number> =>
-    Number(/About ([\d.]+)/.exec((await page.locator('.shopping-total').textContent()) ?? '')?.[1]);
+    Number(/[\d.]+/.exec((await page.getByText(/^In all .* EUR$/).textContent()) ?? '')?.[0]);
   const before = await totalOf();
+  await unfold(page, 'Joints and fixings');
   await type('3-way corner', '13.25');
   await page.getByRole('button', { name: 'Undo: Change the price of 3-way corner' }).waitFor();
   // Four corners at 13.25 instead of the example's 10.
@@ -228,7 +230,7 @@ test(
     await page.getByLabel('Braces in every upright face').selectOption('yes');
     await sways.waitFor({ state: 'detached' });
 
-    await block(page, 'As built').click();
+    await work(page, 'As built');
     for (const post of ['P1', 'P2', 'P3', 'P4']) {
       await page.getByLabel(new RegExp(`^${post}: height`)).fill('2.55 m');
       await page.getByLabel(new RegExp(`^${post}: height`)).press('Enter');
@@ -249,19 +251,27 @@ test(
     const { page, complaints } = await openApp(context, session.site.address);
     await toBuild(page);
     expect(await faultsOf(page)).toEqual([]);
-    for (let at = 0; at < 12; at++) {
-      await page.getByRole('navigation', { name: 'Blocks of the sheet' }).getByRole('button').nth(at).click();
-      expect(await faultsOf(page, '#slip'), `block ${at + 1} on a laptop`).toEqual([]);
-    }
-    await page.setViewportSize(SIZES.phone);
-    const pages = page.getByRole('navigation', { name: 'Pages of the sheet' });
-    for (let at = 11; at >= 0; at--) {
-      // The blocks with boxes and ticks: thumbs need more room.
-      if ([1, 2, 11].includes(at)) expect(await faultsOf(page, '#slip'), `block ${at + 1} on a phone`).toEqual([]);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
-      ).toBe(0);
-      if (at > 0) await pages.getByRole('button', { name: /Back/ }).click();
+    const pages = page.getByRole('navigation', { name: 'Pages of the sheet' }).getByRole('button');
+    expect(await pages.allTextContents()).toEqual(['Drawing', 'Stops', 'Shopping list', 'Work']);
+    const works = page.getByRole('region', { name: 'Work' }).locator('summary');
+    const fits = (): Promise<number> =>
+      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    // What has boxes and ticks is looked at on the phone too: thumbs need more room.
+    for (const [size, looked] of [
+      ['laptop', 9],
+      ['phone', 1],
+    ] as const) {
+      await page.setViewportSize(SIZES[size]);
+      for (const name of await pages.allTextContents()) {
+        await pages.getByText(name, { exact: true }).click();
+        expect(await faultsOf(page, '#slip'), `${name} on a ${size}`).toEqual([]);
+        expect(await fits()).toBe(0);
+      }
+      for (const name of (await works.allTextContents()).toReversed().slice(0, looked)) {
+        await work(page, name);
+        expect(await faultsOf(page, '#slip'), `${name} on a ${size}`).toEqual([]);
+        expect(await fits()).toBe(0);
+      }
     }
     await page.setViewportSize(SIZES.laptop);
 

@@ -59,7 +59,7 @@ async function onToTheShop(page: Page): Promise<void> {
   const sheet = page.getByRole('article', { name: /^Build sheet/ });
   await sheet.waitFor();
   await pressByKey(page, page.getByRole('button', { name: 'Shopping list', exact: true }));
-  await sheet.getByRole('checkbox', { name: /3-way corner/ }).waitFor();
+  await sheet.getByText(/^Joints and fixings: 0 of/).waitFor();
   const line = sheet.getByRole('checkbox').first();
   await tabTo(page, line);
   await page.keyboard.press('Space');

@@ -324,7 +324,7 @@ function typeSummers(page: Page, { scores, july }: Case): Promise<number> {
       await press('Did it work?');
       for (const { label, high } of highs) {
         const named = await until(() =>
-          [...document.querySelectorAll('label')].find((one) => one.textContent === label),
+          [...document.querySelectorAll('label')].find((one) => one.textContent === label && one.checkVisibility()),
         );
         const box = document.getElementById(named.htmlFor) as HTMLInputElement;
         box.focus();

@@ -45,14 +45,22 @@ export function placesRound(body: Box, width: number, height: number): readonly 
   ];
 }
 
-/** Places of a pin whose one corner stands on its place: above it to the right, to the left, then below it. */
-export function placesOfPin({ x, y }: { readonly x: number; readonly y: number }, size: number): readonly Box[] {
-  return [
-    [x, y - size],
-    [x - size, y - size],
-    [x, y],
-    [x - size, y],
-  ].map(([left, top]) => ({ left, top, right: left + size, bottom: top + size }));
+/**
+ * Places of a pin whose one corner stands on its place.
+ * @param first how it is turned there: to the left counts one, below two; then it is turned to the other side, over,
+ *   and both
+ */
+export function placesOfPin(
+  { x, y }: { readonly x: number; readonly y: number },
+  size: number,
+  first: number,
+): readonly Box[] {
+  return [0, 1, 2, 3].map((by) => {
+    const turn = first ^ by;
+    const left = turn & 1 ? x - size : x;
+    const top = turn & 2 ? y : y - size;
+    return { left, top, right: left + size, bottom: top + size };
+  });
 }
 
 /** Places of a label on its thing: amid what is seen of it, then higher and lower; none where it has no room. */

@@ -123,10 +123,7 @@ function summary(
 ): string {
   if (taken > 0 && checks.length === 0) return 'No reading can be held against the estimate yet.';
   if (checks.length === 0 && pairs.length === 0)
-    return (
-      'No readings yet: two leaves, one under the cloth and one in the open, with the air beside them and ' +
-      'the minute, are a beginning.'
-    );
+    return 'No readings yet. Begin with two leaves, one under the cloth and one in the open, and the air beside them.';
   const outside = checks.filter((check) => check.outside);
   const hot = outside.filter(({ difference }) => difference > 0).length;
   const most = Math.max(hot, outside.length - hot);

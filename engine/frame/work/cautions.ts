@@ -190,8 +190,9 @@ const CAUTIONS: readonly KeptCaution[] = [
     id: 'pvc',
     tasks: ['build', 'cloth'],
     stop: false,
+    first: 'Steel tube only',
     text:
-      'Steel tube only. PVC pipe sags about 70 times as much, softens in the heat, and spoils polyethylene ' +
+      '. PVC pipe sags about 70 times as much, softens in the heat, and spoils polyethylene ' +
       'cloth where the two touch.',
   },
   {

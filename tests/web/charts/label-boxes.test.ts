@@ -48,7 +48,7 @@ test('a name on a thing stands amid what is seen of it, and not at all where tha
 });
 
 test('pins stand with a corner on their places, and three places in a hand’s breadth are told apart', () => {
-  const places = placesOfPin({ x: 100, y: 80 }, 26);
+  const places = placesOfPin({ x: 100, y: 80 }, 26, 0);
   for (const { left, top, right, bottom } of places) {
     expect([left, right]).toContain(100);
     expect([top, bottom]).toContain(80);
@@ -58,9 +58,19 @@ test('pins stand with a corner on their places, and three places in a hand’s b
     { x: 237, y: 178 },
     { x: 217, y: 209 },
     { x: 240, y: 191 },
-  ].map((place) => placesOfPin(place, 18));
+  ].map((place) => placesOfPin(place, 18, 0));
   const found = placeLabels(near, FRAME, []);
   expect(found).not.toContain(null);
   const [one, two, three] = near.map((pins, k) => pins[found[k] ?? 0]);
   expect([apart(one, two), apart(one, three), apart(two, three)]).toEqual([true, true, true]);
+});
+
+test('a pin that is to lie lower left does, and goes to the other side, then over, where something stands', () => {
+  const at = (left: number, top: number): Box => box(left, top, 26, 26);
+  const [right, left, lowRight, lowLeft] = [at(100, 54), at(74, 54), at(100, 80), at(74, 80)];
+  const places = placesOfPin({ x: 100, y: 80 }, 26, 3);
+  expect(places).toEqual([lowLeft, lowRight, left, right]);
+  expect(placeLabels([places], FRAME, [])).toEqual([0]);
+  expect(placeLabels([places], FRAME, [lowLeft])).toEqual([1]);
+  expect(placeLabels([places], FRAME, [lowLeft, lowRight])).toEqual([2]);
 });

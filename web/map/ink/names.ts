@@ -77,7 +77,7 @@ export function placeNames(container: HTMLElement, pixels: number): void {
   numbers.forEach((words, k) => words.classList.toggle('hidden', found[names.length + k] === null));
 }
 
-/** How a pin is turned in each of its places. */
+/** Each turn of a pin. */
 const TURNS = [[], ['to-left'], ['below'], ['to-left', 'below']] as const;
 
 /**
@@ -104,15 +104,19 @@ function clearNumbers(container: HTMLElement, frame: Box, over: readonly Box[]):
   }
 }
 
+function firstTurn(pin: HTMLElement): number {
+  return Number(pin.querySelector('span')?.dataset.turn);
+}
+
 /** @returns whether each found room */
 function turnPins(pins: readonly HTMLElement[], frame: Box, over: readonly Box[]): boolean {
   for (const pin of pins) pin.classList.remove('to-left', 'below');
   const places = pins.map((pin) => {
     const { left, bottom, width } = pin.getBoundingClientRect();
-    return placesOfPin({ x: left, y: bottom }, width);
+    return placesOfPin({ x: left, y: bottom }, width, firstTurn(pin));
   });
   const found = placeLabels(places, frame, over);
-  pins.forEach((pin, k) => pin.classList.add(...TURNS[found[k] ?? 0]));
+  pins.forEach((pin, k) => pin.classList.add(...TURNS[firstTurn(pin) ^ (found[k] ?? 0)]));
   return !found.includes(null);
 }
 

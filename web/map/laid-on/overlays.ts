@@ -36,6 +36,8 @@ export interface NumberedMark {
   /** Said in full to whoever points at it. */
   readonly title: string;
   readonly chosen?: boolean;
+  /** The middle of what it belongs to: its pin lies on the other side where it can. */
+  readonly outOf?: PlanPoint;
 }
 
 export const heatPicture = signal<HeatPicture | null>(null);

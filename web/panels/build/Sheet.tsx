@@ -7,13 +7,14 @@ import { bareSite } from '../../state/bare-site.ts';
 import { fileNameOf } from '../../state/files.ts';
 import { say } from '../../state/speech.ts';
 import { units } from '../../state/yard.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
 import { printPaper } from '../parts/paper/print-paper.ts';
 import { SaveDrawing } from '../parts/paper/SaveDrawing.tsx';
 import { AsBuilt } from './AsBuilt.tsx';
-import { MindAt, openStops, Stops } from './Cautions.tsx';
+import { MindAt, openStops, Stops, stopsAsked } from './Cautions.tsx';
 import { builtPlan, chosen, unknowns, unknownWords } from './chosen.ts';
 import { Letter } from './Letter.tsx';
-import type { MindedBlock } from './minded.ts';
+import type { MindedWork } from './minded.ts';
 import { Paper } from './Paper.tsx';
 import { Parts } from './Parts.tsx';
 import { Shopping } from './Shopping.tsx';
@@ -23,7 +24,6 @@ interface Block {
   readonly content: ComponentChildren;
 }
 
-const DRAWING = 'Drawing';
 const STOPS = 'Stops';
 
 /** Which block is open; kept while one goes to another stage and back. */
@@ -42,6 +42,14 @@ async function printLetter(sheet: BuildSheet): Promise<void> {
   printPaper(<Letter thing={thing} sheet={sheet} built={built} pictures={answer.value} />);
 }
 
+function LetterButton({ sheet }: { readonly sheet: BuildSheet }) {
+  return (
+    <button type="button" onClick={() => void printLetter(sheet)}>
+      Print a letter to ask leave
+    </button>
+  );
+}
+
 /** What stands on each page, in order. */
 function blocksOf(sheet: BuildSheet): readonly Block[] {
   // On the screen a picture stands before what is said of it.
@@ -52,24 +60,31 @@ function blocksOf(sheet: BuildSheet): readonly Block[] {
   );
   const parts = (...ids: readonly string[]): ComponentChildren =>
     ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
-  const minded = (title: MindedBlock, ...content: readonly ComponentChildren[]): Block => ({
-    title,
-    content: [<MindAt key="mind" sheet={sheet} block={title} />, content],
-  });
   const steps = (work: Work): ComponentChildren => <Steps key="steps" sheet={sheet} work={work} />;
+  const work = (title: MindedWork, ...content: readonly ComponentChildren[]): ComponentChildren => (
+    <Fold key={title} name="work" title={title}>
+      <MindAt sheet={sheet} work={title} />
+      {content}
+    </Fold>
+  );
   return [
-    { title: DRAWING, content: parts('summary', 'notes') },
-    minded('Shopping list', <Shopping sheet={sheet} />),
-    { title: STOPS, content: <Stops sheet={sheet} /> },
-    minded('Tools', parts('tools')),
-    minded('Cuts', parts('cuts', 'parts'), steps('tubes')),
-    minded('Posts', parts('setting-out')),
-    minded('Ground', steps('ground')),
-    minded('Frame', steps('frame'), parts('strength')),
-    minded('Cloth', steps('cloth'), parts('cloth')),
-    minded('Storm', parts('storm', 'winter')),
-    minded('Anchors', parts('anchors', 'wind')),
-    minded('As built', <AsBuilt key="form" sheet={sheet} />),
+    { title: 'Drawing', content: parts('summary', 'notes') },
+    { title: STOPS, content: <Stops sheet={sheet} letter={<LetterButton sheet={sheet} />} /> },
+    { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
+    {
+      title: 'Work',
+      content: [
+        work('Tools and time', parts('tools')),
+        work('Cut list', parts('cuts', 'parts'), steps('tubes')),
+        work('Set out the posts', parts('setting-out')),
+        work('Ready the ground', steps('ground')),
+        work('Put up the frame', steps('frame'), parts('strength')),
+        work('Anchors', parts('anchors', 'wind')),
+        work('Hang the cloth', steps('cloth'), parts('cloth')),
+        work('Storm plan', parts('storm', 'winter')),
+        work('As built', <AsBuilt key="form" sheet={sheet} />),
+      ],
+    },
   ];
 }
 
@@ -96,12 +111,13 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
     const left = openStops(sheet).length;
     if (left === 0) return printPaper(<Paper sheet={sheet} />, SHEET_STYLE);
     page.value = blocks.findIndex(({ title }) => title === STOPS);
+    stopsAsked.value = true;
     say(`Answer the stops first: ${left} left. Then the sheet prints.`, 'warning');
   }
 
   return (
     <>
-      <PageTurning blocks={blocks} current={current} />
+      <PageNames blocks={blocks} current={current} />
       <article
         class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'}
         aria-label={`Build sheet: ${sheet.name}`}
@@ -118,11 +134,11 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
         <button type="button" class="main" onClick={printSheet}>
           Print the sheet
         </button>
-        {current === 0 && <span class="quiet">At 100 %, on A4 or Letter.</span>}
-        {[DRAWING, STOPS].includes(blocks[current].title) && (
-          <button type="button" onClick={() => void printLetter(sheet)}>
-            Print a letter to ask leave
-          </button>
+        {current === 0 && (
+          <>
+            <span class="quiet">At 100 %, on A4 or Letter.</span>
+            <LetterButton sheet={sheet} />
+          </>
         )}
       </div>
       {current === 0 && (
@@ -139,43 +155,31 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
   );
 }
 
-/** What the anchors wait for, and the way to where it is said. */
+/** What the anchors wait for; on the other pages a press leads to where it is said. */
 function OpenWords() {
   if (unknowns.value.length === 0) return null;
   return (
     <p class="open-words" role="status">
-      {unknownWords()}{' '}
-      {page.value > 0 && (
+      {page.value === 0 ? (
+        unknownWords()
+      ) : (
         <button type="button" onClick={() => (page.value = 0)}>
-          Say it
+          {unknownWords()}
         </button>
       )}
     </p>
   );
 }
 
-/** By name, and one after the other. */
-function PageTurning({ blocks, current }: { readonly blocks: readonly Block[]; readonly current: number }) {
+/** By name: what it is, what comes first, what to buy, what to do. */
+function PageNames({ blocks, current }: { readonly blocks: readonly Block[]; readonly current: number }) {
   return (
-    <>
-      <nav class="page-names screen-only" aria-label="Blocks of the sheet">
-        {blocks.map(({ title }, index) => (
-          <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>
-            {title}
-          </button>
-        ))}
-      </nav>
-      <nav class="sheet-pages screen-only" aria-label="Pages of the sheet">
-        <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>
-          ◂ Back
+    <nav class="page-names screen-only" aria-label="Pages of the sheet">
+      {blocks.map(({ title }, index) => (
+        <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>
+          {title}
         </button>
-        <span aria-live="polite">
-          {current + 1} of {blocks.length}: {blocks[current].title}
-        </span>
-        <button type="button" disabled={current === blocks.length - 1} onClick={() => (page.value = current + 1)}>
-          Next ▸
-        </button>
-      </nav>
-    </>
+      ))}
+    </nav>
   );
 }

@@ -1,8 +1,10 @@
 import { METRES_PER_FOOT, formatCut, packWords, parseNumber } from '../../../engine/index.ts';
 import type { BuildSheet, CostItem } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
 import { TextBox } from '../parts/boxes/TextBox.tsx';
 import { keepText, keptText } from '../parts/kept-stock.ts';
+import { MindAt } from './Cautions.tsx';
 import { keptPrefix } from './chosen.ts';
 import { changeStock, hasPriceBox, setPrice } from './stock-edits.ts';
 
@@ -10,39 +12,22 @@ import { changeStock, hasPriceBox, setPrice } from './stock-edits.ts';
 export function Shopping({ sheet }: { readonly sheet: BuildSheet }) {
   const { items, total, currency, note } = sheet.cost;
   const aisles = [...new Set(items.map(({ aisle }) => aisle))];
-  const got = items.filter(({ id }) => keptText(tickKey(id)) !== '').length;
   return (
     <>
       <p aria-live="polite">
-        {got} of {items.length} lines in hand.
+        {inHand(items)} of {items.length} lines in hand.
       </p>
+      <MindAt sheet={sheet} work="Shopping list" />
       {aisles.map((aisle) => (
-        <section key={aisle} aria-label={aisle}>
-          <h3>{aisle}</h3>
-          <ul class="shopping">
-            {items
-              .filter((item) => item.aisle === aisle)
-              .map((item) => (
-                <Line key={item.id} item={item} />
-              ))}
-          </ul>
-        </section>
+        <Aisle
+          key={aisle}
+          name={aisle}
+          items={items.filter((item) => item.aisle === aisle)}
+          first={aisle === items[0].aisle}
+        />
       ))}
-      <p class="shopping-total">
-        {total === null ? (
-          'No total yet.'
-        ) : (
-          <>
-            About{' '}
-            <strong>
-              {total.toFixed(2)} {currency}
-            </strong>
-            .
-          </>
-        )}{' '}
-        {note}
-      </p>
-      <div class="field-row">
+      <Fold title={total === null ? 'No total yet' : `In all ${total.toFixed(2)} ${currency}`}>
+        <p>{note}</p>
         <TextBox
           label="Prices are in"
           value={currency}
@@ -50,8 +35,26 @@ export function Shopping({ sheet }: { readonly sheet: BuildSheet }) {
             changeStock('Change the currency', { currency: text === '' ? undefined : text.toUpperCase() })
           }
         />
-      </div>
+      </Fold>
     </>
+  );
+}
+
+interface AisleProps {
+  readonly name: string;
+  readonly items: readonly CostItem[];
+  readonly first: boolean;
+}
+
+function Aisle({ name, items, first }: AisleProps) {
+  return (
+    <Fold title={`${name}: ${inHand(items)} of ${items.length}`} open={first}>
+      <ul class="shopping">
+        {items.map((item) => (
+          <Line key={item.id} item={item} />
+        ))}
+      </ul>
+    </Fold>
   );
 }
 
@@ -104,6 +107,10 @@ function PriceBox({ item, name }: { readonly item: CostItem; readonly name: stri
 function countOf({ count, unit }: CostItem): string {
   if (unit !== 'm²') return `${count} ×`;
   return units.value === 'metric' ? `${count} m²` : `${(count / METRES_PER_FOOT ** 2).toFixed(0)} ft²`;
+}
+
+function inHand(items: readonly CostItem[]): number {
+  return items.filter(({ id }) => keptText(tickKey(id)) !== '').length;
 }
 
 function tickKey(id: string): string {

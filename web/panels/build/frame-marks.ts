@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals';
-import { canopyEdge } from '../../../engine/index.ts';
+import { canopyEdge, meanOf } from '../../../engine/index.ts';
 import type { Canopy, PlanPoint } from '../../../engine/index.ts';
 import { numberedMarks } from '../../map/laid-on/overlays.ts';
 import type { NumberedMark } from '../../map/laid-on/overlays.ts';
@@ -13,8 +13,9 @@ export function layFrameMarks(): () => void {
   const stop = effect(() => {
     const thing = chosen.value?.thing;
     const posts = sheet.value?.ok ? sheet.value.sheet.settingOut.posts : [];
+    const outOf: PlanPoint = [meanOf(posts.map(({ at }) => at[0])), meanOf(posts.map(({ at }) => at[1]))];
     numberedMarks.value = [
-      ...posts.map(({ id, at }): NumberedMark => ({ at, label: id, title: `Post ${id} of the build sheet` })),
+      ...posts.map(({ id, at }): NumberedMark => ({ at, label: id, outOf, title: `Post ${id} of the build sheet` })),
       ...(thing?.kind === 'canopy' ? (['front', 'back'] as const).map((side) => sideMark(thing, side)) : []),
     ];
   });

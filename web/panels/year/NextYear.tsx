@@ -14,7 +14,7 @@ export function NextYear() {
   }
   return (
     <section aria-label="Next year">
-      <h2>Next year</h2>
+      <h2 class="unseen">Next year</h2>
       {past.length > 0 && <p>Kept as they were: {past.map(({ year }) => year).join(', ')}.</p>}
       {past.length > 0 && <Grown questions={questions} last={past[past.length - 1].year} />}
       <p>Freezes the yard of {season.year} to compare with, and asks what grew.</p>

@@ -16,7 +16,7 @@ export function TomorrowPage() {
   const wanted = asked !== null && typeof asked !== 'string' ? asked : null;
   return (
     <section aria-label="Tomorrow">
-      <h2>Tomorrow</h2>
+      <h2 class="unseen">Tomorrow</h2>
       <p>Type what the weather service says of tomorrow, and read what to do, hour by hour.</p>
       <ForecastBoxes />
       {typeof asked === 'string' && <Fault>{asked}</Fault>}

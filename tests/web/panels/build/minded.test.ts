@@ -1,17 +1,18 @@
 import { expect, test } from 'vitest';
-import { mindedAt, mindedFirst } from '../../../../web/panels/build/minded.ts';
+import { cautionsFor } from '../../../../engine/index.ts';
+import { mindedAt, mindedFirst, STOP_TITLES } from '../../../../web/panels/build/minded.ts';
 import { built, roof } from '../../../engine/frame/yard.ts';
 
-const BLOCKS = [
+const WORK = [
   'Shopping list',
-  'Tools',
-  'Cuts',
-  'Posts',
-  'Ground',
-  'Frame',
-  'Cloth',
-  'Storm',
+  'Tools and time',
+  'Cut list',
+  'Set out the posts',
+  'Ready the ground',
+  'Put up the frame',
   'Anchors',
+  'Hang the cloth',
+  'Storm plan',
   'As built',
 ] as const;
 
@@ -19,7 +20,7 @@ test('every caution of a sheet is told whole once, at its work or before it, and
   for (const soil of ['garden', 'paving'] as const) {
     const { cautions } = built({ ...roof, height: 1.8, frame: { soil, gust: 10 } });
     const own = [...cautions, { id: 'local-1', tasks: [], stop: false, text: 'Gusts of 1.5 times the mean; at five.' }];
-    const told = [...mindedFirst(own), ...BLOCKS.flatMap((block) => mindedAt(block, own, 'metric'))].map(
+    const told = [...mindedFirst(own), ...WORK.flatMap((work) => mindedAt(work, own, 'metric'))].map(
       ({ text }) => text,
     );
     for (const { text } of own)
@@ -33,10 +34,18 @@ test('every caution of a sheet is told whole once, at its work or before it, and
 
 test('at other work a caution’s first words stand, whole sentences of what is to be done', () => {
   const { cautions } = built({ ...roof, height: 2.4 });
-  const texts = mindedAt('Cloth', cautions, 'metric').map(({ text }) => text);
+  const texts = mindedAt('Hang the cloth', cautions, 'metric').map(({ text }) => text);
   expect(texts).toContain(
     'Ladders: a step ladder, set fully open on firm level ground, never leaned against the frame.',
   );
   expect(texts).toContain('Take the cloth off before a storm: also when thunderstorms are forecast.');
-  expect(mindedAt('Ground', cautions, 'metric')[0].text).toMatch(/^Stop if a power line .*within 3 m of it, farther/);
+  expect(mindedAt('Ready the ground', cautions, 'metric')[0].text).toMatch(
+    /^Stop if a power line .*within 3 m of it, farther/,
+  );
+});
+
+test('every stop that a sheet can have is listed by what it is of', () => {
+  const yard = cautionsFor(['build', 'dig', 'climb', 'cut', 'concrete', 'floor', 'wind', 'cloth', 'winter']);
+  const stops = yard.filter(({ stop }) => stop).map(({ id }) => id);
+  expect(Object.keys(STOP_TITLES).toSorted()).toEqual(stops.toSorted());
 });

@@ -47,7 +47,7 @@ export function Diary() {
   const lines = linesOf();
   return (
     <section aria-label="Diary">
-      <h2>Diary</h2>
+      <h2 class="unseen">Diary</h2>
       <div class="diary-adds" role="group" aria-label="Add to the diary">
         {(Object.keys(KINDS) as Kind[]).map((kind) => (
           <button

@@ -12,7 +12,7 @@ export function Review() {
   const { shown, working, problems } = review.value;
   return (
     <section aria-label="Did it work?" aria-busy={working !== null}>
-      <h2>Did it work?</h2>
+      <h2 class="unseen">Did it work?</h2>
       {problems.map(({ message }) => (
         <p key={message} class="box-said fault">
           {message}

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import {
   formatTemperature,
   monthWord,
@@ -8,21 +7,25 @@ import {
 } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan, units } from '../../../state/yard.ts';
+import { Fold } from '../../parts/answer/Fold.tsx';
 import { TextBox } from '../../parts/boxes/TextBox.tsx';
 
 /** Mean highs that are believed. [°C] */
 const BELIEVED = [5, 55] as const;
 
+interface Props {
+  /** Whether plants were scored in both, so that the weather between them counts. */
+  readonly compared: boolean;
+}
+
 /** How warm this summer and the last really were: beside the climate, which stays what is usual here. */
-export function Summers() {
+export function Summers({ compared }: Props) {
   const { season } = plan.value;
   const months = seasonMonths(plan.value);
   const years = [season.year - 1, season.year];
-  // It does not shut under the fingers of who types.
-  const [opens] = useState(() => !years.every((year) => plan.value.summers?.some((summer) => summer.year === year)));
+  const known = years.every((year) => plan.value.summers?.some((summer) => summer.year === year));
   return (
-    <details class="summers" open={opens}>
-      <summary>How warm were the two summers?</summary>
+    <Fold title="How warm were the two summers?" open={compared && !known}>
       <p>
         Mean daily high of the month, from your weather service. One month of each is enough. The climate and the map
         stay as they are.
@@ -40,7 +43,7 @@ export function Summers() {
           ))}
         </div>
       ))}
-    </details>
+    </Fold>
   );
 }
 

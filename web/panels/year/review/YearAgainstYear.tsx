@@ -12,7 +12,7 @@ export function YearAgainstYear({ damage, years }: Pick<ReviewResult, 'damage' |
   const alone = oneYearOnly(damage, years);
   return (
     <>
-      <h3>Year against year</h3>
+      <h3 class="unseen">Year against year</h3>
       {years.map((each) => (
         <Compared key={each.plant} compared={each} />
       ))}
@@ -34,7 +34,7 @@ export function YearAgainstYear({ damage, years }: Pick<ReviewResult, 'damage' |
           about tells how much the weather did.
         </p>
       )}
-      <Summers />
+      <Summers compared={years.length > 0} />
     </>
   );
 }

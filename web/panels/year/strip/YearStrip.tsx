@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { SeasonResult } from '../../../../engine/index.ts';
-import { dayWords } from '../../../../engine/index.ts';
+import { dayWords, MONTHS } from '../../../../engine/index.ts';
 import { isOn, piecesOn, placeOn, stripOf } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';
 import { plan } from '../../../state/yard.ts';
@@ -8,7 +8,6 @@ import { today } from '../season.ts';
 import { bandsOf, marksOn, notedBands } from './bands.ts';
 import type { Band, Mark, Span } from './bands.ts';
 
-const MONTH_INITIALS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
 /** A single day is drawn this wide, or nobody would see it. */
 const NARROWEST = 0.009;
 const WORDS: Readonly<Record<Band['look'], string>> = {
@@ -48,12 +47,13 @@ export function YearStrip({ season }: { readonly season: SeasonResult }) {
   );
 }
 
-/** The initials of the months, as the strip has them. */
+/** Every third month by its name, from the strip's first on. */
 export function Months({ strip }: { readonly strip: Strip }) {
+  const first = Number(strip.first.slice(5, 7)) - 1;
   return (
     <p class="year-months" aria-hidden="true">
-      {MONTH_INITIALS.map((_, index) => (
-        <span key={index}>{MONTH_INITIALS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
+      {[0, 3, 6, 9].map((after) => (
+        <span key={after}>{MONTHS[(first + after) % 12].slice(0, 3)}</span>
       ))}
     </p>
   );
