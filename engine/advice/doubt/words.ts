@@ -170,7 +170,10 @@ export function plantSentence(
   return `${name}: ${verdict}; may become ${changes.join(' or ')}.`;
 }
 
-/** Which numbers could turn a verdict, and which the order of the options. */
+/** A search anew for each number off would take twenty times as long as all else. */
+const NOT_SEARCHED = 'Not asked: whether a search would find another best place for cloth with a number off';
+
+/** Which numbers could turn a verdict, and which the order of the options; and what was not asked. */
 export function notesOf(plan: Plan, bars: readonly DoubtBar[], order: readonly string[]): string[] {
   const turning = bars.filter(({ verdicts }) => verdicts.length > 0);
   const verdicts =
@@ -178,20 +181,20 @@ export function notesOf(plan: Plan, bars: readonly DoubtBar[], order: readonly s
       ? 'Every verdict stays, whichever one number is off.'
       : `A verdict would be another one with ${namesOf(turning)} off by as much as ` +
         `${turning.length > 1 ? 'each' : 'it'} may be.`;
-  if (order.length === 0) return [verdicts];
+  if (order.length === 0)
+    return [verdicts, `${NOT_SEARCHED}. Put one into an option, and this tells what it hangs on.`];
   const effect = bars
     .flatMap((bar) => (bar.effect === null ? [] : [effectWords(plan, bar, bar.effect)]))
     .slice(0, MOST_EFFECTS);
   const least = `Least heat damage first: ${order.map((id) => optionName(plan, id)).join(', ')}`;
   const changing = bars.filter(({ order: other }) => other !== null);
-  if (changing.length === 0) return [verdicts, ...effect, `${least}; the order stays, whichever one number is off.`];
-  const example = changing[0];
-  return [
-    verdicts,
-    ...effect,
-    `${least}; with ${example.name} off by ${example.pmText} it may be ` +
-      `${(example.order ?? []).map((id) => optionName(plan, id)).join(', ')}.`,
-  ];
+  const [example] = changing;
+  const moved =
+    example === undefined
+      ? 'the order stays, whichever one number is off'
+      : `with ${example.name} off by ${example.pmText} it may be ` +
+        (example.order ?? []).map((id) => optionName(plan, id)).join(', ');
+  return [verdicts, ...effect, `${least}; ${moved}.`, `${NOT_SEARCHED}.`];
 }
 
 /** At most three by name. */

@@ -1,27 +1,20 @@
 /** Where a pot may stand, and why not where it may not. */
 
-import { joinedCells } from '../../cast/grids/joined-cells.ts';
 import { eavesOf, potOf } from '../../plan/defaults.ts';
 import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
-import {
-  boundsOf,
-  distance,
-  distanceToPath,
-  openRing,
-  pointInRing,
-  distanceToEdge,
-} from '../../plan/geometry/shapes.ts';
+import { distance, distanceToPath, openRing, pointInRing, distanceToEdge } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
 import type { Building, Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import { formatDistance, formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { namedInside } from '../../plan/words/names.ts';
+import { type Walkable, walkableOf } from './walkable.ts';
 import { walksIn } from './way-round.ts';
 
 /** The water of an eaves' edge falls in a band this wide to both sides. Our choice. [m] */
 const DRIP = 0.2;
-/** Ground is walked over in steps of this. [m] */
-const STEP = 0.25;
+/** Who carries a can past a pot, on ground looked at in steps of a quarter of a metre. [m] */
+const WITH_A_CAN = { step: 0.25, half: PATH_WIDTH / 2 };
 /** Farther from where somebody can walk nobody sets down a pot or waters it, measured from its rim. [m] */
 const REACH = 0.8;
 /** So much of the ground may be cut off behind a pot before it is in the way: corners nobody walks into. */
@@ -40,7 +33,8 @@ export function potGround(plan: Plan, plant: Plant): PotGround {
   const radius = potOf(plant).width / 2;
   const others = plan.features.filter(({ id }) => id !== plant.id);
   const boundary = openRing(plan.site.boundary);
-  const walk = walkableOf(plan, others);
+  const walk = walkableOf(plan, others, WITH_A_CAN);
+  const { inTheWay } = walksIn(plan);
   return {
     reasonAt(at) {
       if (!pointInRing(at, boundary) || distanceToEdge(at, boundary) < radius)
@@ -52,8 +46,9 @@ export function potGround(plan: Plan, plant: Plant): PotGround {
       const { tap, hose } = plan.site;
       if (tap !== undefined && hose !== undefined && distance(tap, at) > hose)
         return `the hose of ${formatDistance(hose, units)} does not reach it`;
-      if (!walk.isWithin(at, radius + REACH)) return 'nobody could reach it';
-      return walk.staysOpen(at, radius)
+      const isReached = (from: PlanPoint) => distance(at, from) <= radius + REACH && inTheWay(from, at).length === 0;
+      if (walk.walked.length > 0 && !walk.walked.some(isReached)) return 'nobody could reach it';
+      return staysOpen(walk, at, radius)
         ? null
         : `it would leave no path ${formatLength(PATH_WIDTH, units)} wide past it`;
     },
@@ -97,63 +92,8 @@ function underDrip(building: Building, at: PlanPoint): boolean {
   return eaves > 0 && Math.abs(distanceToEdge(at, ring) - eaves) < DRIP;
 }
 
-/** The ground on which a person can walk between what stands, and whether it hangs together with one pot more. */
-function walkableOf(
-  plan: Plan,
-  others: readonly Feature[],
-): {
-  staysOpen(at: PlanPoint, radius: number): boolean;
-  /** Whether somebody can stand so near to a place; anywhere, where there is no room to walk at all. */
-  isWithin(at: PlanPoint, reach: number): boolean;
-} {
-  const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
-  const boundary = openRing(plan.site.boundary);
-  const columns = Math.ceil((maxX - minX) / STEP);
-  const rows = Math.ceil((maxY - minY) / STEP);
-  const centre = (index: number): PlanPoint => [
-    minX + ((index % columns) + 0.5) * STEP,
-    minY + (Math.floor(index / columns) + 0.5) * STEP,
-  ];
-  const free = Uint8Array.from({ length: columns * rows }, (_, index) =>
-    pointInRing(centre(index), boundary) && others.every((feature) => clearOf(feature, centre(index))) ? 1 : 0,
-  );
-  const parts = joinedCells(columns, rows);
-  const main = parts.largest(free);
-  const left = new Uint8Array(main.length);
-  const walked = [...free.keys()].filter((index) => free[index] === 1).map(centre);
-  return {
-    isWithin: (at, reach) =>
-      walked.length === 0 ||
-      walked.some((from) => distance(at, from) <= reach && walksIn(plan).inTheWay(from, at).length === 0),
-    staysOpen(at, radius) {
-      const reach = radius + PATH_WIDTH / 2;
-      left.set(main);
-      const [firstRow, lastRow] = [at[1] - reach, at[1] + reach].map((y) =>
-        Math.min(rows - 1, Math.max(0, Math.floor((y - minY) / STEP))),
-      );
-      for (let index = firstRow * columns; index < (lastRow + 1) * columns; index++)
-        if (distance(at, centre(index)) < reach) left[index] = 0;
-      return parts.hangsTogether(left, 1 - CUT_OFF);
-    },
-  };
-}
-
-function clearOf(feature: Feature, at: PlanPoint): boolean {
-  const half = PATH_WIDTH / 2;
-  switch (feature.kind) {
-    case 'building':
-    case 'bed':
-      return !nearRing(feature.outline, at, half);
-    case 'wall':
-    case 'hedge':
-      return distanceToPath(at, feature.path) >= half + feature.thickness / 2;
-    case 'tree':
-      return distance(at, feature.at) >= half + trunkRadius(feature.height);
-    case 'plant':
-      return distance(at, feature.at) >= half + potOf(feature).width / 2;
-    case 'screen':
-      return distanceToPath(at, feature.path) >= half;
-    default:
-      return true;
-  }
+function staysOpen({ main, left }: Walkable, [x, y]: PlanPoint, radius: number): boolean {
+  const reach = radius + WITH_A_CAN.half;
+  const box = { minX: x - reach, minY: y - reach, maxX: x + reach, maxY: y + reach };
+  return left(main, box, (centre) => distance([x, y], centre) < reach).hangsTogether(1 - CUT_OFF);
 }

@@ -2,7 +2,6 @@
 
 import { groundPlace } from '../../frame/strength/grounds.ts';
 import { areCoolCrops, sowCool } from '../../load/verdict/cool-season.ts';
-import { burnsByFruit } from '../../load/verdict/planted.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -15,7 +14,7 @@ import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';
 import { CLOSE_CALL } from '../year/tomorrow/heat.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
-import { isNotWorthBuilding } from './words.ts';
+import { isNotWorthBuilding, waterDecides } from './words.ts';
 
 const ROLES: Readonly<Record<AnswerRole, string>> = {
   'most for money': 'most for the money',
@@ -47,7 +46,8 @@ function toldPercent({ together }: SiteOption): number {
   return Math.round(100 * together);
 }
 
-function isForTheSame({ served }: SiteOption, { served: theirs }: SiteOption): boolean {
+/** Whether two answers are for the same plants. */
+export function isForTheSame({ served }: SiteOption, { served: theirs }: SiteOption): boolean {
   return served.length === theirs.length && served.every((id) => theirs.includes(id));
 }
 
@@ -83,7 +83,7 @@ function freeFirst(plan: Plan, first: SiteOption | undefined, watering: string):
   if (first === undefined || first.served.length === 0) return '';
   const names = first.served.map((id) => namedInside(plan, id));
   const served = first.plants.filter(({ id }) => first.served.includes(id));
-  const decides = served.every(({ id, before }) => before.verdict === 'at risk' && !burnsByFruit(plan, id));
+  const decides = served.every(({ id, before }) => waterDecides(plan, id, before));
   if (!decides && areCoolCrops(plan, first.served))
     return `${capital(sowCool(listWords(names)))}: free. To have ${agreeingWith(...names).them} in summer: `;
   if (!decides) return '';

@@ -13,6 +13,7 @@ import { judgesOf } from './rules/judges.ts';
 import { type LightGuard, lightGuard } from './rules/light-left.ts';
 import { type Prices, pricesOf } from './rules/price-of.ts';
 import { densestFor, densitiesFor } from './rules/suits.ts';
+import { wayReader } from './rules/way-left.ts';
 import { whoCounts, type WhoCounts } from './rules/who-counts.ts';
 import { type YardRules, yardRules } from './rules/yard-rules.ts';
 import { type LeafTables, leafTables } from './scoring/leaf-tables.ts';
@@ -100,7 +101,7 @@ export function layOut(plan: Plan, siteRequest: SiteRequest, progress: Progress)
       prices,
       pricedFor,
       guard,
-      judges: judgesOf({ rules, hiding, guard, prices, budget }),
+      judges: judgesOf({ rules, hiding, guard, prices, leavesWay: wayReader(plan), budget }),
       places: request.count === 1 ? [] : mostHarmed(targets, pairs),
     },
   };

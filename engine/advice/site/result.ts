@@ -15,8 +15,8 @@ import type { Proposal } from './option.ts';
 import { mayTake } from './rules/light-left.ts';
 import { densestFor } from './rules/suits.ts';
 import type { Standings } from './search/contest.ts';
-import type { Added, SiteOption, SiteResult, SiteTried } from './types.ts';
-import { besidesOf, notesOf, rulePrices, sentenceOf, unhiddenWords } from './words.ts';
+import type { Added, PlantState, SiteOption, SiteResult, SiteTried } from './types.ts';
+import { besidesOf, notesOf, rulePrices, sentenceOf, unhiddenWords, waterDecides } from './words.ts';
 
 /** Worked out exactly, with its cost as the search ranks it where no price is known. */
 export interface Weighed extends InFull {
@@ -48,7 +48,7 @@ function keepsLight(plan: Plan, suits: boolean, { plants, density }: Proposal): 
   });
 }
 
-type Answered = Answer<Candidate, Weighed>;
+export type Answered = Answer<Candidate, Weighed>;
 
 /** @param between places tried between the steps */
 export function resultOf(
@@ -61,7 +61,7 @@ export function resultOf(
   const harm = laidOut.before.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
   const errors = [Math.abs(harm - laidOut.pairs.harm), ...answers.map(({ full: { error } }) => error)];
   const served = servedBy(answers);
-  const options = optionsOf(laidOut, answers, served);
+  const options = optionsOf(laidOut, burningFirst(laidOut.plan, answers), served);
   const best = Math.max(0, ...answers.map(({ full: { spared } }) => spared));
   const uncounted = wholeHarm(laidOut) - harm;
   const bound = Math.max(best, Math.min(count === 1 ? Infinity : harm, count * standings.best));
@@ -91,6 +91,18 @@ export function resultOf(
 function servedBy(answers: readonly Answered[]): string[] {
   const ids = answers.flatMap(({ full: { option } }) => option.served);
   return [...new Set(ids)];
+}
+
+/** Before cloth for plants that water would save, which is free, the first that is for one that burns all the same. */
+export function burningFirst(plan: Plan, answers: readonly Answered[]): readonly Answered[] {
+  const isFor = (is: (id: string, state: PlantState) => boolean) => (answer: Answered) => {
+    const { served, plants } = answer.full.option;
+    return plants.some(({ id, before }) => served.includes(id) && is(id, before));
+  };
+  const burning = isFor((id, state) => !waterDecides(plan, id, state));
+  if (answers.length === 0 || burning(answers[0])) return answers;
+  const lead = answers.find((answer) => burning(answer) && !answer.candidate.cautioned);
+  return lead === undefined ? answers : [lead, ...answers.filter((answer) => answer !== lead)];
 }
 
 /** Where nothing burns that is watered, less heat damage than this is no reason to build. Our choice. [K·h/day] */

@@ -2,6 +2,9 @@ import { currencyOf } from '../../frame/shop/prices.ts';
 import { engineerFrom } from '../../frame/work/cautions.ts';
 import { NO_HARM } from '../../load/verdict/harm-of.ts';
 import { burnsByFruit } from '../../load/verdict/planted.ts';
+import { middleOf } from '../../plan/edit/edit-feature.ts';
+import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
+import { pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Cloth, Plan } from '../../plan/types.ts';
 import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -16,7 +19,16 @@ import { MOST_DROPS } from './kinds/roof-with-drops.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Proposal } from './option.ts';
 import type { Standings } from './search/contest.ts';
-import type { ClothCaution, PlantState, RulePrice, SiteOption, SiteResult, SiteRule, Uncounted } from './types.ts';
+import type {
+  ClothCaution,
+  OptionPlant,
+  PlantState,
+  RulePrice,
+  SiteOption,
+  SiteResult,
+  SiteRule,
+  Uncounted,
+} from './types.ts';
 
 /** A rule that costs less than this share is not spoken of; one that costs more than the other costs all. */
 const PRICED_FROM = 0.01;
@@ -228,23 +240,37 @@ export function countingWords(
     });
   const cared = new Set([...served, ...helped, ...uncounted.map(({ id }) => id)]);
   const missed = (first?.plants ?? []).filter(({ id, before }) => !cared.has(id) && isHarmed(before));
-  const [watered, burning] = [true, false].map((is) =>
-    missed.filter(({ id, before }) => waterDecides(plan, id, before) === is).map(({ id }) => namedInside(plan, id)),
+  const whom = (is: (plant: OptionPlant) => boolean) => missed.filter(is).map(({ id }) => namedInside(plan, id));
+  const watered = whom(({ id, before }) => waterDecides(plan, id, before));
+  const [roofed, burning] = [true, false].map((is) =>
+    whom(({ id, before }) => !waterDecides(plan, id, before) && hasRoof(plan, id) === is),
   );
   return [
     ...(burning.length === 0
       ? []
       : [`None of this is for ${listWords(burning)}: search for ${agreeingWith(...burning).them} alone too.`]),
+    ...(roofed.length === 0
+      ? []
+      : [`None of this is for ${listWords(roofed)}: a roof hangs there already, and the verdict says what it lacks.`]),
     ...(watered.length === 0 ? [] : [`None of this is for ${listWords(watered)}: there water decides.`]),
     ...told(uncounted, 'Not sought for'),
     ...told(countedAllTheSame, 'Sought, because you say so, for'),
   ];
 }
 
+/** Whether cloth is drawn over its middle. */
+function hasRoof({ features }: Plan, id: string): boolean {
+  const at = features.find((plant) => plant.id === id);
+  return (
+    at !== undefined &&
+    features.some((feature) => feature.kind === 'canopy' && pointInRing(middleOf(at), canopyRing(feature)))
+  );
+}
+
 type CountingResult = Pick<SiteResult, 'uncounted' | 'countedAllTheSame' | 'options' | 'served'>;
 
 /** Whether a plant gets by with water: a thirsty leaf burns, a watered one does not; fruit is not cooled by it. */
-function waterDecides(plan: Plan, id: string, { verdict }: PlantState): boolean {
+export function waterDecides(plan: Plan, id: string, { verdict }: PlantState): boolean {
   return verdict === 'at risk' && !burnsByFruit(plan, id);
 }
 

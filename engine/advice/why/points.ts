@@ -32,6 +32,8 @@ export interface SideHeat {
   readonly sunCame: string | null;
   /** What walls and buildings add to its leaf in those hours, the most first. */
   readonly walls: readonly WallHeat[];
+  /** Whether walls or buildings throw anything there, counted or not. */
+  readonly amongWalls: boolean;
 }
 
 /**
@@ -62,11 +64,12 @@ function heatAt(
   const { hotHours } = nineAt(yard, point, own);
   const never = { when: null, sunCame: null, walls: [] };
   if (row === undefined || limit === null)
-    return { ...never, side, hotHours, scorchDose: null, peak: null, spread: null, margin: null };
+    return { ...never, amongWalls: false, side, hotHours, scorchDose: null, peak: null, spread: null, margin: null };
   const { scorch, lit } = judgedAt(heat, yard.sky, row, limit.celsius, at);
   const spread = spreadOn(heat, scorch.warmest, row, 'thirsty', lit.shares, lit.around);
   const margin = Math.hypot(spread, limit.spread);
-  const known = { side, hotHours, scorchDose: scorch.dose, peak: scorch.thirsty, spread, margin };
+  const amongWalls = lit.around.walls !== null;
+  const known = { side, hotHours, amongWalls, scorchDose: scorch.dose, peak: scorch.thirsty, spread, margin };
   const sunlitFrom = (least: number): HotRun | null =>
     longest(hotRuns(heat.leaves('thirsty', row), lit.shares, lit.around, least, SHADED_SHARE));
   const run = sunlitFrom(limit.celsius) ?? sunlitFrom(limit.celsius - margin);

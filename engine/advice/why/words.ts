@@ -1,7 +1,7 @@
-import { isSmallFruit } from '../../load/leaf/spread.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
+import { fruitAside } from '../../load/verdict/sentence.ts';
 import { wallWords } from '../../load/verdict/wall-heat.ts';
 import { monthWord } from '../../plan/dates/dates.ts';
 import type { CivilDate, Plan, Side } from '../../plan/types.ts';
@@ -109,11 +109,12 @@ function better(found: WhyFindings): string {
 function surfaceOf({ plan, feature, limit, accused }: WhyFindings, peak: number): string {
   const units = unitsOf(plan);
   const row = rowOf(plan, feature);
-  const less = row && isSmallFruit(row) ? ', small as it is rather less' : '';
-  const bare = row?.limitOf === 'fruit' ? 'the bare fruit’s skin' : 'a thirsty leaf';
+  const isFruit = row?.limitOf === 'fruit';
+  const aside = isFruit ? fruitAside(row, accused.amongWalls) : '';
+  const bare = isFruit ? 'the bare fruit’s skin' : 'a thirsty leaf';
   return (
     `${bare} there reaches about ` +
-    `${formatTemperature(peak, units)} (± ${formatTemperatureDifference(accused.spread ?? 0, units)})${less}, ` +
+    `${formatTemperature(peak, units)} (± ${formatTemperatureDifference(accused.spread ?? 0, units)})${aside}, ` +
     `limit ${formatHeatLimit(limit ?? 0, units)}`
   );
 }

@@ -111,16 +111,20 @@ function surface({ row, leaf, units, amongWalls }: Findings): string {
   const limit = bareHeatLimit(leaf.limit, units);
   const pm = `(${formatPlusMinus(leaf.spread.thirsty, units)})`;
   if (row.limitOf === 'fruit') {
-    const less = isSmallFruit(row) ? ', small as it is rather less' : '';
-    const walls = amongWalls ? ', what walls throw on it not counted' : '';
-    const pause = `${less}${walls}` === '' ? '' : ',';
-    const skin = `the bare fruit’s skin about ${degrees(leaf.thirsty)} ${pm}${less}${walls}${pause}`;
+    const aside = fruitAside(row, amongWalls);
+    const skin = `the bare fruit’s skin about ${degrees(leaf.thirsty)} ${pm}${aside}${aside === '' ? '' : ','}`;
     return `${skin} on the heatwave day, limit ${limit}`;
   }
   return (
     `a thirsty leaf about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, a watered one ` +
     `${bareTemperature(leaf.watered, units)}, limit ${limit}`
   );
+}
+
+/** What a fruit’s number leaves out, after it. */
+export function fruitAside(row: PlantRow, amongWalls: boolean): string {
+  const less = isSmallFruit(row) ? ', small as it is rather less' : '';
+  return `${less}${amongWalls ? ', what walls throw on it not counted' : ''}`;
 }
 
 function hardening({ name, limit, units }: Findings): string {

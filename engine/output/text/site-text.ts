@@ -5,6 +5,7 @@ import {
   addedWords,
   adviceSentence,
   freeWords,
+  isForTheSame,
   moneyWords,
   pricedWords,
   roleWords,
@@ -99,9 +100,10 @@ function livingSources({ climbers, sources }: LivingScreen): string[] {
 }
 
 /** Whose damage the table tells of: of all that one answer or another is for, so that they can be held together. */
-function servedWords(plan: Plan, { served }: SiteResult): string {
+function servedWords(plan: Plan, { served, options: [first, ...others] }: SiteResult): string {
   const whose = namesInside(plan, served);
-  return `Less damage: of today’s heat damage to ${whose}${served.length > 1 ? ', together' : ''}.`;
+  const below = others.every((other) => isForTheSame(other, first)) ? '' : '; below, of those whom each is for';
+  return `Less damage: of today’s heat damage to ${whose}${served.length > 1 ? ', together' : ''}${below}.`;
 }
 
 function answersTable(result: SiteResult, columns: number, units: Units): string {

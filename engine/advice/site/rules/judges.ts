@@ -14,12 +14,15 @@ interface Held {
   readonly hiding: Hiding;
   readonly guard: LightGuard | null;
   readonly prices: Prices;
+  /** Whether people get past it still. */
+  readonly leavesWay: (cloth: readonly Cloth[]) => boolean;
   /** Of all cloth together, in the plan's currency. */
   readonly budget?: number;
 }
 
-export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges {
-  const areMade = (cloth: readonly Cloth[]): boolean => cloth.every((one) => prices.fit(one) !== null);
+export function judgesOf({ rules, hiding, guard, prices, leavesWay, budget }: Held): Judges {
+  const mayStand = (cloth: readonly Cloth[]): boolean =>
+    cloth.every((one) => prices.fit(one) !== null) && leavesWay(cloth);
   const isTooDear = (cloth: readonly Cloth[]): boolean =>
     budget !== undefined && cloth.reduce((sum, one) => sum + (prices.fit(one)?.cost ?? 0), 0) > budget;
   return {
@@ -33,14 +36,14 @@ export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges
     isHidden: (cloth) => hiding.isHidden(cloth),
     isGlimpsed: (cloth) => hiding.isGlimpsed(cloth),
     lateObjections(cloth) {
-      if (!areMade(cloth)) return 'ground';
+      if (!mayStand(cloth)) return 'ground';
       const broken: SiteRule[] = guard === null ? [] : [...guard.objections(cloth)];
       if (isTooDear(cloth)) broken.push('budget');
       return broken;
     },
     keptFromBy(cloth) {
       if (isTooDear(cloth)) return 'budget';
-      return guard?.brokenFirst(cloth) ?? (areMade(cloth) ? null : 'ground');
+      return guard?.brokenFirst(cloth) ?? (mayStand(cloth) ? null : 'ground');
     },
     cost: (cloth) => moneyOf(cloth, prices.fit(cloth)),
     leastCost: (cloth) => moneyOf(cloth, prices.fitInTheOpen(cloth)),

@@ -9,6 +9,7 @@ import { unitsOf } from '../../../plan/units/units.ts';
 import { namesInside } from '../../../plan/words/names.ts';
 import { datesBetween } from '../../../sun/days/calendar.ts';
 import type { Advice } from '../advice.ts';
+import { stormAdvice } from './storms.ts';
 import type { ClothLight, ClothSeason } from './types.ts';
 
 export function clothAdvice(plan: Plan, season: Omit<ClothSeason, 'advice'>): Advice[] {
@@ -33,6 +34,7 @@ export function clothAdvice(plan: Plan, season: Omit<ClothSeason, 'advice'>): Ad
         'Put it up earlier if leaves bleach or wilt in the afternoon before then; do not leave it up out of ' +
         'habit once the heat is over.',
     },
+    ...stormAdvice(plan, season.up, season.down),
     ...season.light.map((light): Advice => ({ basis: 'our estimate', text: lightWords(plan, light) })),
   ];
 }

@@ -1,0 +1,112 @@
+/** Yards of other places, the advice that each calls for written down before the program was asked. */
+
+import { describe, expect, test } from 'vitest';
+import { type Answered, burningFirst } from '../../../../engine/advice/site/result.ts';
+import type { SiteResult } from '../../../../engine/advice/site/types.ts';
+import { countingWords } from '../../../../engine/advice/site/words.ts';
+import { whyBurnt } from '../../../../engine/advice/why/why.ts';
+import { stormAdvice } from '../../../../engine/advice/year/cloth/storms.ts';
+import type { Feature, Plan } from '../../../../engine/plan/types.ts';
+import { climateTypeOf, monthsOf } from '../../../../engine/survey/climate/rough-climate.ts';
+import { valueOf } from '../../../parts/outcome.ts';
+import { bed, plant, yard } from './table.ts';
+
+describe('what is told first', () => {
+  // Common practice: water is free, so money goes first to what burns all the same.
+  test('beside tomatoes that water saves, cloth for raspberries that burn even if watered stands first', () => {
+    const plan = yard([bed('tomato'), bed('raspberry', 0.5)]);
+    const answer = (role: string, served: readonly string[], cautioned = false) =>
+      ({
+        candidate: { cautioned },
+        roles: [role],
+        full: {
+          option: {
+            served,
+            plants: [
+              { id: 'tomato-bed', before: { verdict: 'at risk' } },
+              { id: 'raspberry-bed', before: { verdict: 'will burn' } },
+            ],
+          },
+        },
+      }) as unknown as Answered;
+    const [wide, roof, screen] = [
+      answer('most for money', ['tomato-bed']),
+      answer('most', ['tomato-bed', 'raspberry-bed'], true),
+      answer('least', ['raspberry-bed']),
+    ];
+    expect(burningFirst(plan, [wide, roof, screen])).toEqual([screen, wide, roof]);
+    // Over-large cloth does not stand first, and cloth for both stays where it is.
+    expect(burningFirst(plan, [wide, roof])).toEqual([wide, roof]);
+    expect(burningFirst(plan, [roof, wide, screen])).toEqual([roof, wide, screen]);
+  });
+});
+
+describe('a storm month', () => {
+  const yearOf = (type: string): Plan => {
+    const plan = yard([]);
+    const months = monthsOf(climateTypeOf(type)!, 32);
+    return { ...plan, climate: { ...plan.climate, months } };
+  };
+  // Monsoon of the North American southwest from July, of northern India from June, rains of the Sahel in July and the
+  // wet-and-dry tropics in May; the Gulf and the Mediterranean’s high summer have none. From memory.
+  test.each([
+    ['low-desert', 'July'],
+    ['high-desert', 'July'],
+    ['monsoon', 'June'],
+    ['savanna', 'July'],
+    ['tropical-wet-dry', 'May'],
+    ['coastal-desert', null],
+    ['mediterranean-inland', null],
+    ['mediterranean-coast', null],
+  ])('%s: %s', (type, month) => {
+    const told = stormAdvice(yearOf(type), '2026-04-10', '2026-08-31');
+    if (month === null) expect(told).toEqual([]);
+    else expect(told[0].text).toMatch(new RegExp(`^About ${month} the sky clouds over .* before each storm`));
+  });
+});
+
+// Common sense: who has a roof is told what is wrong with it, not to search for another.
+test('of a plant that burns under a roof nobody is told to search for it alone', () => {
+  const pergola: Feature = {
+    id: 'pergola',
+    kind: 'canopy',
+    name: 'Pergola',
+    center: [1.2, 1.2],
+    length: 2,
+    width: 2,
+    height: 2.4,
+    density: 0.2,
+  };
+  const fern = plant('fern', { name: 'Fern', at: [1.2, 1.2], height: 0.5, spread: 0.4 });
+  const tomatoes = bed('tomato', 3.5, 0.6);
+  const said = (features: readonly Feature[]): string => {
+    const plan = yard(features);
+    const before = { verdict: 'will burn', harm: 20 } as const;
+    const plants = ['fern', 'tomato-bed'].map((id) => ({ id, before }));
+    const result = { uncounted: [], countedAllTheSame: [], served: ['tomato-bed'], options: [{ plants }] };
+    return countingWords(plan, result as unknown as SiteResult, []).join(' ');
+  };
+  expect(said([fern, tomatoes])).toMatch(/^None of this is for the fern: search for it alone too\.$/);
+  expect(said([pergola, fern, tomatoes])).toBe(
+    'None of this is for the fern: a roof hangs there already, and the verdict says what it lacks.',
+  );
+});
+
+// What is reckoned without something says so wherever it is told.
+test('why says of a fruit among walls that what they throw is not counted, and of one in the open nothing', () => {
+  const wall: Feature = {
+    id: 'wall',
+    kind: 'wall',
+    path: [
+      [0, 4],
+      [6, 4],
+    ],
+    height: 2.6,
+    thickness: 0.2,
+    colour: 'white',
+  };
+  const why = (...features: Feature[]) =>
+    valueOf(whyBurnt(yard([...features, plant('pepper')]), { plant: 'pepper', side: 225 })).sentence;
+  expect(why(wall)).toMatch(/the bare fruit’s skin there reaches about .*, what walls throw on it not counted, limit/);
+  expect(why()).not.toMatch(/walls/);
+});
