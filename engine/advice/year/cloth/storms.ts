@@ -23,8 +23,8 @@ export function stormAdvice(plan: Plan, up: CivilDate, down: CivilDate): Advice[
           basis: 'our estimate',
           text:
             `About ${monthWord(month)} the sky clouds over and the air turns damp, as where storms build: look at ` +
-            'the forecast from then on, and take the cloth down before each storm. Hot days are told under a clear sky; ' +
-            'through cloudy weeks it may stay down.',
+            'the forecast from then on, and take the cloth down before each storm. Hot days are told under a ' +
+            'clear sky; through cloudy weeks it may stay down.',
         },
       ];
     if (month === last) return [];
