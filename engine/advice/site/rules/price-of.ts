@@ -2,7 +2,7 @@ import { type Fitted, type Footing, frameFitter } from '../../../frame/fit-frame
 import { blockersBelow } from '../../../frame/layout/surroundings.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import type { Cloth, Plan, PlanPoint } from '../../../plan/types.ts';
-import { hungOf, legsOf } from '../kinds/hung.ts';
+import { hungOf, kindOf, legsOf } from '../kinds/hung.ts';
 
 /** What cloth costs with all that holds it up and down, worked out once a form. */
 export interface Prices {
@@ -22,15 +22,22 @@ export function pricesOf(plan: Plan, footing: Footing): Prices {
     if (fitted === undefined) known.set(key, (fitted = work()));
     return fitted;
   };
+  const openly = (cloth: Cloth): Fitted | null =>
+    remembered(`${hungOf(cloth).form()} open`, () => inTheOpen(inItsForm(cloth)));
   return {
     fit(cloth) {
-      const blocked = cloth.kind === 'canopy' && blockersBelow(plan, footprintOf(cloth), cloth.height).length > 0;
-      const key = `${hungOf(cloth).form()} ${blocked ? 'blocked' : 'open'}`;
-      const fitted = remembered(key, () => (blocked ? here : inTheOpen)(inItsForm(cloth)));
+      const fitted = catchesWind(plan, cloth)
+        ? remembered(`${hungOf(cloth).form()} blocked`, () => here(cloth))
+        : openly(cloth);
       return fitted && { ...fitted, cloth: { ...cloth, frame: fitted.cloth.frame } };
     },
-    fitInTheOpen: (cloth) => remembered(`${hungOf(cloth).form()} open`, () => inTheOpen(inItsForm(cloth))),
+    fitInTheOpen: openly,
   };
+}
+
+/** Whether what stands there keeps the wind from passing below a roof: with drops it is caught wherever that hangs. */
+function catchesWind(plan: Plan, cloth: Cloth): boolean {
+  return kindOf(cloth) === 'roof' && blockersBelow(plan, footprintOf(cloth), cloth.height).length > 0;
 }
 
 /** A screen as it is priced: a hair's breadth between two of one form must not tell which of them was asked first. */

@@ -178,16 +178,19 @@ export class Contest {
     const early = this.earlyObjections(cloth, place, bound);
     if (early === 'ground' || early.length > 1 || (early.length === 1 && !this.beatsWithout(early[0], bound))) return;
     if (!this.beats(family, bound)) return;
-    const { lane, cautioned, cost } = this.families[family];
-    const enough = early.length === 0 ? this.toBeat[family] : this.toBeatWithout(early[0]);
-    const spared = score(enough);
-    const mayWin = early.length > 0 || !this.isBeaten(lane, { cloth, kind, spared, cost: cost ?? 0, cautioned });
-    if (spared <= enough || !mayWin) return;
+    const { lane, cautioned } = this.families[family];
+    const cost = this.judges.cost(cloth);
+    // What keeps a rule must beat what is no dearer than it is where it stands.
+    const enough = early.length === 0 ? this.threshold(lane, cost, cautioned) : this.toBeatWithout(early[0]);
+    const spared = bound > enough ? score(enough) : 0;
+    if (spared <= enough) return;
+    const entry = { cloth, kind, spared, cost, cautioned };
+    // Its own price is sooner told than its light; what is beaten would not be the best without a rule either.
+    const wins = !this.isBeaten(lane, entry);
+    if (early.length === 0 && !wins) return;
     const broken = this.brokenBy(cloth, early, spared);
-    if (broken !== null && broken.length !== 1) return;
-    const entry = { cloth, kind, spared, cost: this.judges.cost(cloth), cautioned };
-    if (broken !== null) this.keepWithout(broken[0], entry);
-    else if (!this.isBeaten(lane, entry)) this.win(lane, entry);
+    if (broken === null && wins) this.win(lane, entry);
+    else if (broken?.length === 1) this.keepWithout(broken[0], entry);
   }
 
   /** What tells about the place quickly, and how much is seen of what is seen. */
