@@ -5,7 +5,8 @@ import { errorAt } from '../../plan/problems.ts';
 import { withoutUndefined } from '../../plan/schema/say.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
-import { unitsOf } from '../../plan/units/units.ts';
+import { unitsOf, type Units } from '../../plan/units/units.ts';
+import { downToHand } from './hand.ts';
 import { dropForms } from './kinds/roof-with-drops.ts';
 import { roofForms } from './kinds/roof.ts';
 import { screenForms } from './kinds/screen.ts';
@@ -27,11 +28,9 @@ const SITE_DEFAULTS = {
 const STEP = { metric: 0.25, imperial: METRES_PER_FOOT } as const;
 
 const MOST_SIDE = 12;
-/** Heights that hide are rounded down to this and tried between these. [m] */
-const HIDING_STEP = 0.05;
+/** Heights that hide are tried between these. [m] */
 const LOWEST_HIDING = 1.5;
 const HIGHEST_HIDING = 3;
-const ROUNDING = 1e-6;
 const MOST_COUNT = 4;
 
 /** A request with its gaps filled; what only some kinds of cloth ask stands in the lattice. */
@@ -71,7 +70,7 @@ export function askedOf(
     units,
     turns,
     cap,
-    hiddenUpTo: heightsThatHide(plan, hiding),
+    hiddenUpTo: heightsThatHide(plan, hiding, units),
     dropDepths,
     maxDrops,
   };
@@ -118,13 +117,13 @@ function problemsOf(
 }
 
 /** Heights that hide near the plants: at most three, from the lowest to the highest. [m] */
-function heightsThatHide(plan: Plan, hiding: Hiding): number[] {
+function heightsThatHide(plan: Plan, hiding: Hiding, units: Units): number[] {
   if (hiding.from.length === 0) return [];
   const hidden = plantFeatures(plan)
-    .map((feature) => Math.floor(hiding.heightAt(middleOf(feature)) / HIDING_STEP + ROUNDING) * HIDING_STEP)
+    .map((feature) => downToHand(hiding.heightAt(middleOf(feature)), units))
     .filter((height) => height >= LOWEST_HIDING && height <= HIGHEST_HIDING)
     .sort((a, b) => a - b);
-  const at = (share: number) => Math.round(hidden[Math.round(share * (hidden.length - 1))] * 100) / 100;
+  const at = (share: number) => hidden[Math.round(share * (hidden.length - 1))];
   return hidden.length === 0 ? [] : [...new Set([at(0), at(0.5), at(1)])];
 }
 

@@ -35,7 +35,7 @@ export const SHEET_STYLE = `
 .build-sheet svg { vertical-align: top; } .build-sheet svg:not([width]) { width: 60%; max-height: 60mm; }
 .build-sheet .boxes > li { list-style-type: "☐ "; } .build-sheet .boxes.ticked > li { list-style-type: "☑ "; }
 .build-sheet :is(#sheet-stops, #sheet-cautions, #sheet-notes, #sheet-storm, #sheet-method, #sheet-cloth) > ul {
-  columns: 2; column-gap: 6mm; font-size: 7.5pt;
+  columns: 2; column-gap: 6mm; font-size: 8pt;
 }
 .build-sheet #sheet-steps > ol { columns: 2; column-gap: 6mm; }
 .build-sheet #sheet-parts { columns: 2; column-gap: 6mm; } .build-sheet #sheet-parts h2 { column-span: all; }

@@ -74,12 +74,12 @@ interface Mover {
 }
 
 function moverOf(laidOut: LaidOut): Mover {
-  const { judges, request, lattice, cap, targets, pairs, shades } = laidOut;
+  const { judges, request, lattice, cap, targets, pairs, shades, units } = laidOut;
   const score = scoreOf(laidOut);
   const spared = remembered((cloth) => sparedBy(score, cloth));
   const atMost = remembered(sparedAtMost(targets, pairs, shades));
   const isAny = (asked: unknown) => asked === undefined || asked === 'any';
-  const freedom = { height: isAny(request.heights), form: isAny(request.sizes) };
+  const freedom = { height: isAny(request.heights), form: isAny(request.sizes), units };
   const heights = { canopy: lattice.roof.heights, screen: lattice.screen.tops };
   const inLimits = ({ kind, height }: Cloth) =>
     height >= Math.min(...heights[kind]) - ROUNDING && height <= Math.min(cap, Math.max(...heights[kind])) + ROUNDING;

@@ -3,6 +3,8 @@ import { headingOf, wrapBearing } from '../../../plan/geometry/angles.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
 import { toCentimetre, withoutNoise } from '../../../plan/numbers/rounding.ts';
 import type { Canopy, Cloth, PlanPoint, Screen } from '../../../plan/types.ts';
+import type { Units } from '../../../plan/units/units.ts';
+import { downToHand, HAND } from '../hand.ts';
 
 /** What may change of a cloth besides its place and turn. */
 export interface Freedom {
@@ -10,6 +12,8 @@ export interface Freedom {
   readonly height: boolean;
   /** Its proportions; it never gets more cloth. */
   readonly form: boolean;
+  /** Whose lengths stay whole. */
+  readonly units: Units;
 }
 
 /** One way in which a cloth may change, by steps that get smaller: metres, or degrees. */
@@ -22,27 +26,31 @@ export interface Move {
 /** Steps end where a hand with a tape cannot tell them any more. [m], [°] */
 const PLACE_STEPS = [0.12, 0.06, 0.03] as const;
 const TURN_STEPS = [8, 3, 1] as const;
-const HEIGHT_STEPS = [0.1, 0.05, 0.05] as const;
-const FORM_STEPS = [0.25, 0.1, 0.05] as const;
+/** In hands: 5 cm, or 2 inches. */
+const HEIGHT_STEPS = [2, 1, 1] as const;
+const FORM_STEPS = [5, 2, 1] as const;
 const ROUNDING = 1e-6;
 /** No side of a cloth gets shorter than this, no screen lower. [m] */
 const LEAST_SIDE = 0.75;
 
 /** What hangs from a wall stays on it: it slides along, hangs lower, or changes its proportions. */
-export function movesOf(cloth: Cloth, { height, form }: Freedom): Move[] {
+export function movesOf(cloth: Cloth, { height, form, units }: Freedom): Move[] {
+  const inHands = (steps: readonly number[]): number[] => steps.map((hands) => hands * HAND[units]);
+  const heights = inHands(HEIGHT_STEPS);
+  const forms = inHands(FORM_STEPS);
   if (cloth.kind === 'canopy' && cloth.onWall === true)
     return [
       { steps: PLACE_STEPS, apply: (one, by) => shifted(one, by, 0) },
-      ...(height ? [{ steps: HEIGHT_STEPS, apply: (one: Cloth, by: number) => raised(one, -Math.abs(by)) }] : []),
-      ...(form ? [{ steps: FORM_STEPS, apply: deeper }] : []),
+      ...(height ? [{ steps: heights, apply: (one: Cloth, by: number) => raised(one, -Math.abs(by)) }] : []),
+      ...(form ? [{ steps: forms, apply: (one: Cloth, by: number) => deeper(one, by, units) }] : []),
     ];
   return [
     { steps: PLACE_STEPS, apply: (cloth, by) => shifted(cloth, by, 0) },
     { steps: PLACE_STEPS, apply: (cloth, by) => shifted(cloth, 0, by) },
     { steps: TURN_STEPS, apply: turnedBy },
-    ...(height ? [{ steps: HEIGHT_STEPS, apply: raised }] : []),
-    ...(form ? [{ steps: FORM_STEPS, apply: longer }] : []),
-    { steps: FORM_STEPS, apply: bentFurther },
+    ...(height ? [{ steps: heights, apply: raised }] : []),
+    ...(form ? [{ steps: forms, apply: (one: Cloth, by: number) => longer(one, by, units) }] : []),
+    { steps: forms, apply: bentFurther },
   ];
 }
 
@@ -68,35 +76,35 @@ function turnedBy(cloth: Cloth, degrees: number): Cloth {
 
 /** Higher or lower with all that hangs from it; a screen's cloth keeps its width. */
 function raised(cloth: Cloth, by: number): Canopy | Screen | null {
-  const height = toCentimetre(cloth.height + by);
+  const height = withoutNoise(cloth.height + by);
   if (cloth.kind === 'canopy') return { ...cloth, height };
   return by < 0 && height - bottomOf(cloth) >= LEAST_SIDE ? { ...cloth, height } : null;
 }
 
 /** Longer, and as much less wide or high that it takes no more cloth. */
-function longer(cloth: Cloth, by: number): Canopy | Screen | null {
+function longer(cloth: Cloth, by: number, units: Units): Canopy | Screen | null {
   if (cloth.kind === 'canopy') {
-    const length = toCentimetre(cloth.length + by);
-    const width = downToHand((cloth.length * cloth.width) / length);
+    const length = withoutNoise(cloth.length + by);
+    const width = downToHand((cloth.length * cloth.width) / length, units);
     return Math.min(length, width) < LEAST_SIDE || (cloth.drops ?? []).length > 0 ? null : { ...cloth, length, width };
   }
   const path = cleanPath(cloth.path);
   if (path.length > 2) return null;
   const long = distance(path[0], path[1]);
   const bottom = bottomOf(cloth);
-  const high = downToHand(((cloth.height - bottom) * long) / (long + by));
+  const high = downToHand(((cloth.height - bottom) * long) / (long + by), units);
   if (long + by < LEAST_SIDE || high < LEAST_SIDE) return null;
   const middle = betweenEnds(path);
   return {
     ...cloth,
     path: path.map((end) => millimetresInward(stretched(end, middle, (long + by) / long), middle)),
-    height: toCentimetre(bottom + high),
+    height: withoutNoise(bottom + high),
   };
 }
 
 /** Farther out from the wall, and as much less wide; its back stays where it is. */
-function deeper(cloth: Cloth, by: number): Canopy | Screen | null {
-  const next = longer(cloth, by);
+function deeper(cloth: Cloth, by: number, units: Units): Canopy | Screen | null {
+  const next = longer(cloth, by, units);
   if (cloth.kind !== 'canopy' || next === null || next.kind !== 'canopy') return null;
   const [x, y] = turned([0, (next.length - cloth.length) / 2], [0, 0], turnOf(cloth));
   return { ...next, center: [withoutNoise(cloth.center[0] + x), withoutNoise(cloth.center[1] + y)] };
@@ -134,9 +142,4 @@ function bearingOf({ path }: Screen): number {
 function betweenEnds(path: readonly PlanPoint[]): PlanPoint {
   const [a, b] = [path[0], path[path.length - 1]];
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-}
-
-/** Down to what a hand can cut: 5 cm. */
-function downToHand(metres: number): number {
-  return Math.round(Math.floor(metres / 0.05 + 1e-6) * 5) / 100;
 }

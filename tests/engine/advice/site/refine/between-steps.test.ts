@@ -53,7 +53,10 @@ test('a cloth climbs to a peak between the steps, to the centimetre and the degr
     const [x, y] = cloth.center;
     return 100 - (x - peak.x) ** 2 - (y - peak.y) ** 2 - (turnOf(cloth) - peak.turn) ** 2 / 2000;
   };
-  const { cloth, tried } = refined(ROOF, movesOf(ROOF, { height: false, form: false }), { spared: hill, ...ANYWHERE });
+  const { cloth, tried } = refined(ROOF, movesOf(ROOF, { height: false, form: false, units: 'metric' }), {
+    spared: hill,
+    ...ANYWHERE,
+  });
   if (cloth.kind !== 'canopy') throw new Error('a roof stays one');
   expect(distance(cloth.center, [peak.x, peak.y])).toBeLessThan(0.11);
   expect(Math.abs(turnOf(cloth) - peak.turn)).toBeLessThanOrEqual(6);
@@ -63,13 +66,13 @@ test('a cloth climbs to a peak between the steps, to the centimetre and the degr
 
 test('whatever its form becomes, a cloth never grows, and where its form and height were asked for they stay', () => {
   for (const cloth of [ROOF, SCREEN, ...bentFrom(SCREEN)]) {
-    for (const { steps, apply } of movesOf(cloth, { height: true, form: true }))
+    for (const { steps, apply } of movesOf(cloth, { height: true, form: true, units: 'metric' }))
       for (const step of steps)
         for (const by of [step, -step]) {
           const next = apply(cloth, by);
           if (next !== null) expect(clothArea(next)).toBeLessThanOrEqual(clothArea(cloth) + 0.01);
         }
-    const held = refined(cloth, movesOf(cloth, { height: false, form: false }), {
+    const held = refined(cloth, movesOf(cloth, { height: false, form: false, units: 'metric' }), {
       spared: (one) => -Math.hypot(...(one.kind === 'canopy' ? one.center : one.path[0])),
       ...ANYWHERE,
     });
@@ -77,6 +80,24 @@ test('whatever its form becomes, a cloth never grows, and where its form and hei
     expect(clothArea(held.cloth)).toBeCloseTo(clothArea(cloth), 1);
     expect(held.cloth.height).toBe(cloth.height);
   }
+});
+
+test('who reads feet is never told to cut a part of an inch: heights and sides stay whole in 2 inches', () => {
+  const inch = 0.0254;
+  const roof = { ...ROOF, length: 96 * inch, width: 60 * inch, height: 84 * inch };
+  const screen = { ...SCREEN, bottom: 0, height: 72 * inch };
+  const isWhole = (metres: number): boolean => Math.abs(metres / inch / 2 - Math.round(metres / inch / 2)) < 1e-4;
+  let forms = 0;
+  for (const cloth of [roof, screen])
+    for (const { steps, apply } of movesOf(cloth, { height: true, form: true, units: 'imperial' }))
+      for (const step of steps.flatMap((by) => [by, -by])) {
+        const next = apply(cloth, step);
+        if (next === null) continue;
+        forms++;
+        expect(isWhole(next.height), `${next.height} m high`).toBe(true);
+        if (next.kind === 'canopy') expect([next.length, next.width].map(isWhole)).toEqual([true, true]);
+      }
+  expect(forms).toBeGreaterThan(30);
 });
 
 test('a bent screen has the cloth of the straight one, on legs square to each other', () => {
