@@ -46,10 +46,9 @@ export function PlaceCard() {
       </div>
     );
   const moved = justMoved.value?.pot === chosen.id ? justMoved.value : null;
-  const found = places.value.shown?.value;
   return (
     <div class="advice-card place-card">
-      <StageAnswer says={found?.plant === chosen.id ? placeHeadline(plan.value, found, units.value) : null} act={null}>
+      <StageAnswer says={says(chosen.id)} act={null}>
         {pots.value.length > 1 && (
           <ChoiceBox
             label="Which pot?"
@@ -72,6 +71,12 @@ export function PlaceCard() {
       <BeforeCarrying pot={chosen} />
     </div>
   );
+}
+
+function says(chosen: string): string | null {
+  const { shown, working } = places.value;
+  if (shown?.value.plant === chosen) return placeHeadline(plan.value, shown.value, units.value);
+  return working && 'Where it would stand better is being worked out.';
 }
 
 function sayNext(): void {

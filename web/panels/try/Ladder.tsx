@@ -15,7 +15,6 @@ export function Ladder() {
       {problems.map(({ message }) => (
         <p key={message}>{message}</p>
       ))}
-      {!shown && problems.length === 0 && <p class="quiet">Working out what moving pots, water and clay would do…</p>}
       <ol class="ladder">
         {shown?.value.steps.map((rung) => (
           <li key={rung.id}>

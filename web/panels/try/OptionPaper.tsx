@@ -55,11 +55,7 @@ export function OptionPaper() {
         </p>
       ))}
       <SectionPicture />
-      {choice && choice.plants.length > 0 ? (
-        <Effect choice={choice} rough={working !== null} />
-      ) : (
-        working && <p class="quiet">Working out what it does…</p>
-      )}
+      {choice && choice.plants.length > 0 && <Effect choice={choice} rough={working !== null} />}
       <Parts option={option} />
       <p class="paper-buttons">
         <button type="button" class="main" onClick={() => accept(option)}>

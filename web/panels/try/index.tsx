@@ -72,7 +72,9 @@ function says(): string | null {
   const option = openOption.value;
   const choice = option && compared.value?.choices.find(({ options }) => options[0] === option.id);
   if (choice) return optionHeadline(plan.value, choice);
-  return option === null && steps ? cheaperHeadline(plan.value, steps) : null;
+  if (option !== null) return comparison.value.working ? `What option ${option.id} does is being worked out.` : null;
+  if (steps) return cheaperHeadline(plan.value, steps);
+  return cheaper.value.working ? 'What moving pots, water and clay would do is being worked out.' : null;
 }
 
 function nextWords(): NextThing | null {

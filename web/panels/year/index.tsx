@@ -33,7 +33,7 @@ export function YearCard() {
       ? reviewHeadline(plan.value, looked)
       : result
         ? seasonHeadline(result)
-        : null;
+        : working && 'The year is being worked out.';
   return (
     <div class="year-card">
       <StageAnswer says={says} act={null} />
@@ -53,7 +53,7 @@ export function YearCard() {
           {message}
         </p>
       ))}
-      {result ? <YearStrip season={result} /> : working && <p aria-live="polite">Working out the year…</p>}
+      {result && <YearStrip season={result} />}
       <nav class="page-names" aria-label="Pages of the year">
         {PAGES.map((name) => (
           <button key={name} type="button" aria-pressed={name === page.value} onClick={() => (page.value = name)}>
