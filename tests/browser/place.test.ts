@@ -118,6 +118,15 @@ test(
     expect(await faultsOf(page)).toEqual([]);
     await best.getByRole('button', { name: 'Try it there' }).press('Enter');
     await page.getByRole('button', { name: 'Undo: Put Lemon pot elsewhere in option D' }).waitFor();
+    // What comes of it is told above the places, and brought into sight.
+    await expect
+      .poll(() =>
+        now.evaluate((told) => {
+          const [{ top }, seen] = [told, told.closest('.slip-card')!].map((each) => each.getBoundingClientRect());
+          return top >= seen.top && top < seen.bottom;
+        }),
+      )
+      .toBe(true);
     const put = await planOf(page);
     expect(put.features).toEqual(demo.features);
     expect(put.options?.at(-1)).toMatchObject({ id: 'D', moves: { lemon: spots[0].at } });

@@ -76,6 +76,7 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
 }
 
 const NO_BETTER_PLACE = {
+  cost: null,
   serves: [],
   spared: 0,
   sparedShare: 0,

@@ -26,23 +26,26 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
   const sides = plant.sides ?? [];
   return (
     <>
-      <dl class="plant-numbers">
-        <LeafNumbers plant={plant} />
-        {plant.walls.length > 0 && (
-          <>
-            <dt>Walls</dt>
-            <dd>{wallWords(plan.value, plant.walls, units.value)}</dd>
-          </>
-        )}
-        <LightNumbers plant={plant} />
-        {plant.pot && <PotNumbers pot={plant.pot} />}
-        <HowSure id={plant.id} />
-      </dl>
       <p>
         <button type="button" onClick={() => askWhy(plant.id)}>
           It burnt: why?
         </button>
       </p>
+      <details>
+        <summary>In numbers</summary>
+        <dl class="plant-numbers">
+          <LeafNumbers plant={plant} />
+          {plant.walls.length > 0 && (
+            <>
+              <dt>Walls</dt>
+              <dd>{wallWords(plan.value, plant.walls, units.value)}</dd>
+            </>
+          )}
+          <LightNumbers plant={plant} />
+          {plant.pot && <PotNumbers pot={plant.pot} />}
+          <HowSure id={plant.id} />
+        </dl>
+      </details>
       <HoursTable live={plantHours.value} place="its top" />
       <SkyPicture pictured={plantPictures} place="its top" />
       <WeeksTable pictured={plantPictures} place="its top" />
