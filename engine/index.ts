@@ -209,7 +209,6 @@ export { withOutlines } from './plan/file/outlines/put-in.ts';
 export type { OutlineKind } from './plan/file/outlines/types.ts';
 export { measureMe, scaleFor } from './output/sheet/to-scale.ts';
 export { settingOutDrawing } from './output/sheet/setting-out-drawing.ts';
-export { SHEET_STYLE } from './output/sheet/html.ts';
 export { cutDrawing } from './output/sheet/cut-drawing.ts';
 export { planDrawing, sideDrawing } from './output/sheet/drawing.ts';
 export { type LetterPictures, letterPictures } from './output/sheet/letter-pictures.ts';

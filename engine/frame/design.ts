@@ -7,11 +7,10 @@ import type { Units } from '../plan/units/units.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import type { CutPlan } from './cuts/types.ts';
 import { briefOf } from './layout/brief.ts';
-import { canopyFrame } from './layout/canopy-frame.ts';
 import { fittingsOf, piecesOf } from './layout/fittings.ts';
+import { frameOf } from './layout/frame-of.ts';
 import { refuseFrame } from './layout/model.ts';
 import type { FrameBrief, FrameModel } from './layout/model.ts';
-import { screenFrame } from './layout/screen-frame.ts';
 import { blockersBelow } from './layout/surroundings.ts';
 import type { Fitting, Piece } from './layout/types.ts';
 import { CLOTH_MASS, clothPlanOf } from './shop/cloth.ts';
@@ -100,8 +99,7 @@ export function designFrom(
  * Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground.
  */
 function heldFrame(thing: Cloth, brief: FrameBrief, plan: Plan, units: Units): Held {
-  const layOut = (sunk: SunkDepth): FrameModel =>
-    thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk('end'));
+  const layOut = (sunk: SunkDepth): FrameModel => frameOf(thing, brief, sunk, plan);
   const first = layOut(brief.anchor === 'sunk' ? () => FIRST_DEPTH : ON_FEET);
   const ownWeight = ownWeightOf(first, brief.section.mass, clothMassOf(first));
   const blockedBy = [

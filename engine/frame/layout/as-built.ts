@@ -16,10 +16,9 @@ import { ON_FEET } from '../strength/footings.ts';
 import { bestRectangle } from './best-rectangle.ts';
 import type { FourCorners } from './best-rectangle.ts';
 import { briefOf } from './brief.ts';
-import { canopyFrame } from './canopy-frame.ts';
+import { frameOf } from './frame-of.ts';
 import { keptFrame } from './kept-frame.ts';
 import { frameName } from './model.ts';
-import { screenFrame } from './screen-frame.ts';
 import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
 
@@ -75,8 +74,7 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
   const brief = briefOf(thing, yard);
   if (!brief.ok) return brief;
   const units = unitsOf(plan);
-  const model =
-    thing.kind === 'canopy' ? canopyFrame(thing, brief.brief, ON_FEET, yard) : screenFrame(thing, brief.brief, 0);
+  const model = frameOf(thing, brief.brief, ON_FEET, yard);
   const placed = settingOut(model, yard, units);
   const fault = faultIn(measured, thing, placed);
   if (fault !== null) return refusal('/features', fault);

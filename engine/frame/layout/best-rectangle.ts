@@ -1,6 +1,6 @@
 /** The true rectangle that four measured corners fit best. */
 
-import { distance } from '../../plan/geometry/shapes.ts';
+import { distance, meanPoint } from '../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 
 /** Back left, back right, front left, front right. */
@@ -17,9 +17,9 @@ export interface FittedRectangle {
 }
 
 export function bestRectangle([backLeft, backRight, frontLeft, frontRight]: FourCorners): FittedRectangle {
-  const center = middle(backLeft, backRight, frontLeft, frontRight);
-  const forward = minus(middle(frontLeft, frontRight), middle(backLeft, backRight));
-  const right = minus(middle(backRight, frontRight), middle(backLeft, frontLeft));
+  const center = meanPoint([backLeft, backRight, frontLeft, frontRight]);
+  const forward = minus(meanPoint([frontLeft, frontRight]), meanPoint([backLeft, backRight]));
+  const right = minus(meanPoint([backRight, frontRight]), meanPoint([backLeft, frontLeft]));
   // Best direction of both pairs of sides together: the forward side turned back by 90° onto the right one.
   const turnRad = Math.atan2(forward[0] - right[1], forward[1] + right[0]);
   const [f, r] = [[Math.sin(turnRad), Math.cos(turnRad)] as const, [Math.cos(turnRad), -Math.sin(turnRad)] as const];
@@ -32,11 +32,6 @@ export function bestRectangle([backLeft, backRight, frontLeft, frontRight]: Four
     ]);
   const worst = Math.max(off(-1, -1, backLeft), off(1, -1, backRight), off(-1, 1, frontLeft), off(1, 1, frontRight));
   return { center, width, length, turnRad, worst };
-}
-
-function middle(...points: PlanPoint[]): PlanPoint {
-  const mean = (axis: 0 | 1): number => points.reduce((sum, point) => sum + point[axis], 0) / points.length;
-  return [mean(0), mean(1)];
 }
 
 function minus(a: PlanPoint, b: PlanPoint): PlanPoint {

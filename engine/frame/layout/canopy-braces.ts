@@ -11,8 +11,8 @@ export function bracedBothWays(drops: readonly Drop[]): boolean {
   return drops.some(isSideways) && !drops.every(isSideways);
 }
 
-/** Whether its push runs along the width. */
-function isSideways({ side }: Drop): boolean {
+/** Whether a drop hangs from the left or the right, so that its push runs along the width. */
+export function isSideways({ side }: Pick<Drop, 'side'>): boolean {
   return side === 'left' || side === 'right';
 }
 

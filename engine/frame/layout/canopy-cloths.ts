@@ -3,6 +3,7 @@
 import { riseOf } from '../../plan/defaults.ts';
 import { spaceDistance, type SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, Drop } from '../../plan/types.ts';
+import { isSideways } from './canopy-braces.ts';
 import type { FrameCloth, StandingCloth } from './model.ts';
 
 /**
@@ -47,7 +48,7 @@ export function clothsOf(
       kind: 'drop',
       where: `drop ${drop.side}`,
       opening: [spaceDistance(a, b), drop.depth],
-      bays: [drop.side === 'left' || drop.side === 'right' ? bays.along : bays.across, 1],
+      bays: [isSideways(drop) ? bays.along : bays.across, 1],
       density: drop.density,
       corners: [a, b, under(b), under(a)],
       between: between[drop.side],
@@ -58,7 +59,7 @@ export function clothsOf(
 
 export function standingOf(drop: Drop, canopy: Canopy, across: number, along: number): StandingCloth {
   const rise = riseOf(canopy);
-  const sideways = drop.side === 'left' || drop.side === 'right';
+  const sideways = isSideways(drop);
   const edgeHeight = canopy.height + (sideways ? rise / 2 : drop.side === 'front' ? rise : 0);
   return {
     pushed: sideways ? 'along the width' : 'along the length',

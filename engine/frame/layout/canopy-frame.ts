@@ -4,7 +4,7 @@ import { riseOf } from '../../plan/defaults.ts';
 import { ROUNDING } from '../../plan/numbers/tolerances.ts';
 import type { Canopy, Drop, Plan } from '../../plan/types.ts';
 import type { SunkDepth } from '../strength/footings.ts';
-import { bracedBothWays, bracesFor, isCrosswise } from './canopy-braces.ts';
+import { bracedBothWays, bracesFor, isCrosswise, isSideways } from './canopy-braces.ts';
 import { clothsOf, standingOf } from './canopy-cloths.ts';
 import { canopyNodes } from './canopy-grid.ts';
 import type { CanopyNodes } from './canopy-grid.ts';
@@ -179,11 +179,11 @@ function spansOf(drops: readonly Drop[], { across, along, bay, inTheWay }: Canop
       drop: null,
     },
     ...drops.map(({ side, depth, density }): FrameRail => {
-      const crosswise = side === 'front' || side === 'back';
+      const lengthwise = isSideways({ side });
       return {
         name: `over the drop ${side}`,
-        span: crosswise ? bay.across : bay.along,
-        tributary: (crosswise ? bay.along : bay.across) / 2,
+        span: lengthwise ? bay.along : bay.across,
+        tributary: (lengthwise ? bay.across : bay.along) / 2,
         drop: { depth, density },
       };
     }),

@@ -5,9 +5,8 @@ import type { Cloth, Plan } from '../../plan/types.ts';
 import { jointPrice } from '../shop/joint-price.ts';
 import { needsBraces, standsItsChecks } from '../strength/checks.ts';
 import { HOLE, ON_FEET, screenDepth } from '../strength/footings.ts';
-import { canopyFrame } from './canopy-frame.ts';
+import { frameOf } from './frame-of.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
-import { screenFrame } from './screen-frame.ts';
 
 interface Tried {
   readonly brief: FrameBrief;
@@ -60,10 +59,9 @@ function layouts(thing: Cloth, plan: Plan): (brief: FrameBrief) => FrameModel {
 
 /** As deep in the ground as it usually stands. */
 function layOut(thing: Cloth, brief: FrameBrief, plan: Plan): FrameModel {
-  const sunk = brief.anchor === 'sunk';
-  return thing.kind === 'canopy'
-    ? canopyFrame(thing, brief, sunk ? () => HOLE.garden.depth : ON_FEET, plan)
-    : screenFrame(thing, brief, sunk ? screenDepth(thing.height) : 0);
+  if (brief.anchor !== 'sunk') return frameOf(thing, brief, ON_FEET, plan);
+  const depth = thing.kind === 'canopy' ? HOLE.garden.depth : screenDepth(thing.height);
+  return frameOf(thing, brief, () => depth, plan);
 }
 
 function isSoldLongEnough({ lengths }: FrameBrief, { tubes }: FrameModel): boolean {

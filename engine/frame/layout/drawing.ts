@@ -1,23 +1,8 @@
 import { spaceDistance, type SpacePoint } from '../../plan/geometry/vectors.ts';
-import type { Cloth, Plan } from '../../plan/types.ts';
-import { ON_FEET } from '../strength/footings.ts';
-import { briefOf } from './brief.ts';
-import { canopyFrame } from './canopy-frame.ts';
 import type { FrameModel } from './model.ts';
-import { screenFrame } from './screen-frame.ts';
 import type { DimensionKind, FrameDrawing } from './types.ts';
 
-/**
- * The frame as lines with dimensions, for a page to draw from any side; `null` when it cannot be built as it stands.
- */
-export function frameDrawing(thing: Cloth, plan: Plan): FrameDrawing | null {
-  const result = briefOf(thing, plan);
-  if (!result.ok) return null;
-  return drawingOf(
-    thing.kind === 'canopy' ? canopyFrame(thing, result.brief, ON_FEET, plan) : screenFrame(thing, result.brief, 0),
-  );
-}
-
+/** A frame as lines with dimensions, for a page to draw from any side. */
 export function drawingOf(model: FrameModel): FrameDrawing {
   const posts = model.posts.map(({ id, at: [x, y], height }) => ({
     id,

@@ -7,9 +7,8 @@ import type { Units } from '../../plan/units/units.ts';
 import { ON_FEET } from '../strength/footings.ts';
 import { lengthsInBays, SHRINK } from './bays.ts';
 import { briefOf } from './brief.ts';
-import { canopyFrame } from './canopy-frame.ts';
+import { frameOf } from './frame-of.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
-import { screenFrame } from './screen-frame.ts';
 
 /**
  * The feature as measured, with whatever its `frame` must say so that it has the posts, tube and braces that were
@@ -46,10 +45,7 @@ export function keptFrame<Thing extends Cloth>(
 
 /** The longest bay that gives the posts that stand, to the next millimetre; `null` where the usual one gives them. */
 function longestBay(feature: Cloth, brief: FrameBrief, model: FrameModel, plan: Plan): number | null {
-  const layOut = (maxBay: number): FrameModel =>
-    feature.kind === 'canopy'
-      ? canopyFrame(feature, { ...brief, maxBay }, ON_FEET, plan)
-      : screenFrame(feature, { ...brief, maxBay }, 0);
+  const layOut = (maxBay: number): FrameModel => frameOf(feature, { ...brief, maxBay }, ON_FEET, plan);
   const isAsBuilt = (laid: FrameModel): boolean =>
     laid.posts.length === model.posts.length && laid.posts.every(({ role }, k) => role === model.posts[k].role);
   if (isAsBuilt(layOut(brief.maxBay))) return null;

@@ -77,14 +77,7 @@ export function gustOfSideLoad(lineLoad: number, tributary: number, density: num
   return gustOfLineLoad(lineLoad, tributary, density, SIDE_PUSH);
 }
 
-/**
- * Dead weight for each of `posts` posts that share an uplift equally, 1.5·F/(n·g) − own/n, never below 0. [kg]
- * The factor 1.5 is this project's own.
- */
-export function ballastPerPost(uplift: number, posts: number, ownWeight: number): number {
-  return Math.max(0, (BALLAST_FACTOR * uplift) / (posts * GRAVITY) - ownWeight / posts);
-}
-
+/** Dead weight that holds a frame weighs so much more than what pulls at it: this project's own. */
 export const BALLAST_FACTOR = 1.5;
 
 /**

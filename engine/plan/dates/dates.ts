@@ -56,11 +56,6 @@ export function dayWords(day: string): string {
   return `${Number(monthDay.slice(3))} ${monthWord(Number(monthDay.slice(0, 2)))}`;
 }
 
-/** The year in which a season ends: the next one when `to` is before `from`. */
-export function endYearOf(season: Span): number {
-  return season.to < season.from ? season.year + 1 : season.year;
-}
-
 /** The months, 1 to 12, that a season touches, in its order, each once. */
 export function monthsOfSeason(season: Omit<Span, 'year'>): number[] {
   const first = Number(season.from.slice(0, 2));

@@ -6,7 +6,7 @@
 
 import { turnOf } from '../defaults.ts';
 import { wrapBearing } from '../geometry/angles.ts';
-import { boundsOf, centroid, distance, turned } from '../geometry/shapes.ts';
+import { centroid, distance, turned } from '../geometry/shapes.ts';
 import type { Feature, FeatureKind, Knowledge, Plan, PlanPoint, YardOption } from '../types.ts';
 import { drawnAnywhere } from '../yards/options.ts';
 
@@ -81,36 +81,6 @@ export function turnFeature(plan: Plan, id: string, degrees: number, about?: Pla
     const center = about ?? middleOf(feature);
     const moved = mapPoints(feature, (point) => turned(point, center, degrees));
     return moved.kind === 'canopy' ? { ...moved, turn: tidyTurn(turnOf(moved) + degrees) } : moved;
-  });
-}
-
-/**
- * Gives a thing another size about its middle: a canopy along its own sides, a path or outline along x (`width`) and y
- * (`length`), a tree's crown and a plant's spread by `width`. [m]
- */
-export function resizeFeature(
-  plan: Plan,
-  id: string,
-  size: { readonly width?: number; readonly length?: number },
-): Plan {
-  return mapFeature(plan, id, (feature) => {
-    switch (feature.kind) {
-      case 'canopy':
-        return merged(feature, { width: size.width ?? feature.width, length: size.length ?? feature.length });
-      case 'tree':
-        return merged(feature, { crownWidth: size.width ?? feature.crownWidth });
-      case 'plant':
-        return merged(feature, { spread: size.width ?? feature.spread });
-      case 'reading':
-        return feature;
-      default: {
-        const { minX, minY, maxX, maxY } = boundsOf('path' in feature ? feature.path : feature.outline);
-        const stretchX = stretch(maxX - minX, size.width);
-        const stretchY = stretch(maxY - minY, size.length);
-        const [midX, midY] = [(minX + maxX) / 2, (minY + maxY) / 2];
-        return mapPoints(feature, ([x, y]) => [midX + (x - midX) * stretchX, midY + (y - midY) * stretchY]);
-      }
-    }
   });
 }
 
@@ -195,10 +165,6 @@ function tidyPoint([x, y]: PlanPoint): PlanPoint {
 
 function tidyTurn(degrees: number): number {
   return Math.round(wrapBearing(degrees) * 1e4) / 1e4;
-}
-
-function stretch(now: number, wanted: number | undefined): number {
-  return wanted === undefined || now === 0 ? 1 : wanted / now;
 }
 
 function halfWay(path: readonly PlanPoint[]): PlanPoint {

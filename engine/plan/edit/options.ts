@@ -2,14 +2,10 @@
 
 import type { Feature, Plan, PlanPoint, Problem, YardOption } from '../types.ts';
 import { applyOption } from '../yards/options.ts';
-import { merged, withoutDeadChanges } from './edit-feature.ts';
+import { withoutDeadChanges } from './edit-feature.ts';
 
 export function addOption(plan: Plan, option: YardOption): Plan {
   return { ...plan, options: [...(plan.options ?? []), option] };
-}
-
-export function changeOption(plan: Plan, optionId: string, changes: Partial<Omit<YardOption, 'id'>>): Plan {
-  return mapOption(plan, optionId, (option) => merged<YardOption>(option, changes));
 }
 
 export function removeOption(plan: Plan, optionId: string): Plan {
@@ -29,14 +25,6 @@ export function moveInOption(plan: Plan, optionId: string, plantId: string, at: 
   return mapOption(plan, optionId, (option) => {
     const others = Object.entries(option.moves ?? {}).filter(([id]) => id !== plantId);
     return { ...option, moves: Object.fromEntries(at === undefined ? others : [...others, [plantId, at]]) };
-  });
-}
-
-/** The option takes a thing away, or no longer does. */
-export function removeInOption(plan: Plan, optionId: string, id: string, removed: boolean): Plan {
-  return mapOption(plan, optionId, (option) => {
-    const others = (option.removes ?? []).filter((other) => other !== id);
-    return { ...option, removes: removed ? [...others, id] : others };
   });
 }
 

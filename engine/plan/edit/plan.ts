@@ -1,17 +1,6 @@
 /** Edits of what is not drawn: name, place, season, climate, own plants, stock, journal, and the turn of the year. */
 
-import type {
-  Climate,
-  ClimateMonth,
-  JournalEntry,
-  Knowledge,
-  Plan,
-  PlantRow,
-  Season,
-  Site,
-  Stock,
-  Summer,
-} from '../types.ts';
+import type { Climate, ClimateMonth, JournalEntry, Knowledge, Plan, PlantRow, Site, Stock, Summer } from '../types.ts';
 import { howWith, merged } from './edit-feature.ts';
 
 export function setPlan(plan: Plan, changes: Pick<Partial<Plan>, 'name' | 'units' | 'clay'>): Plan {
@@ -20,10 +9,6 @@ export function setPlan(plan: Plan, changes: Pick<Partial<Plan>, 'name' | 'units
 
 export function setSite(plan: Plan, changes: Partial<Site>): Plan {
   return merged<Plan>(plan, { site: merged<Site>(plan.site, changes) });
-}
-
-export function setSeason(plan: Plan, changes: Partial<Season>): Plan {
-  return merged<Plan>(plan, { season: merged<Season>(plan.season, changes) });
 }
 
 export function setClimate(plan: Plan, changes: Partial<Climate>): Plan {
@@ -55,11 +40,6 @@ export function setPlantRow(plan: Plan, row: PlantRow): Plan {
   const plants = plan.plants ?? [];
   const index = plants.findIndex((own) => own.id === row.id);
   return { ...plan, plants: index < 0 ? [...plants, row] : plants.with(index, row) };
-}
-
-export function removePlantRow(plan: Plan, rowId: string): Plan {
-  const rest = plan.plants?.filter((row) => row.id !== rowId);
-  return rest === undefined || rest.length === plan.plants?.length ? plan : { ...plan, plants: rest };
 }
 
 export function setStock(plan: Plan, changes: Partial<Stock>): Plan {

@@ -1,14 +1,7 @@
 /** What people read, in metric and in feet: a number shown always has its unit. */
 
 import { greatestCommonDivisor } from '../numbers/divisor.ts';
-import {
-  METRES_PER_INCH,
-  SPEED_PER_UNIT,
-  AREA_PER_UNIT,
-  MASS_PER_UNIT,
-  LIGHT_PER_UNIT,
-  KELVIN_PER_FAHRENHEIT,
-} from './per-unit.ts';
+import { METRES_PER_INCH, SPEED_PER_UNIT, AREA_PER_UNIT, MASS_PER_UNIT, KELVIN_PER_FAHRENHEIT } from './per-unit.ts';
 import type { Units } from './units.ts';
 
 /** A length as people read it: `1.88 m`, or `6 ft 2 in` to the half inch (`10 in` under a foot). @param metres [m] */
@@ -149,12 +142,6 @@ export function formatSpeed(metresPerSecond: number, units: Units): string {
 export function formatMass(kilograms: number, units: Units): string {
   const value = units === 'metric' ? kilograms : kilograms / MASS_PER_UNIT.lb;
   return `${fixed(value, Math.abs(value) < 10 ? 1 : 0)} ${units === 'metric' ? 'kg' : 'lb'}`;
-}
-
-/** A light meter's reading, to three digits: `98000 lux`, `9100 fc`. @param lux [lux] */
-export function formatLight(lux: number, units: Units): string {
-  const value = units === 'metric' ? lux : lux / LIGHT_PER_UNIT.fc;
-  return `${Number(value.toPrecision(3))} ${units === 'metric' ? 'lux' : 'fc'}`;
 }
 
 /** Rounded, never "-0". */

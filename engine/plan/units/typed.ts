@@ -3,15 +3,7 @@
  * Decimal commas are accepted.
  */
 
-import {
-  METRES_PER_INCH,
-  METRES_PER_UNIT,
-  SPEED_PER_UNIT,
-  AREA_PER_UNIT,
-  MASS_PER_UNIT,
-  LIGHT_PER_UNIT,
-  KELVIN_PER_FAHRENHEIT,
-} from './per-unit.ts';
+import { METRES_PER_INCH, METRES_PER_UNIT, SPEED_PER_UNIT, LIGHT_PER_UNIT, KELVIN_PER_FAHRENHEIT } from './per-unit.ts';
 import type { Units } from './units.ts';
 
 /** Spellings that people use, by the unit they mean. */
@@ -90,25 +82,11 @@ export function parseLength(text: string, units: Units): number | null {
   return parseQuantity(typed, METRES_PER_UNIT, units === 'metric' ? 'm' : 'ft');
 }
 
-/** A typed area in m²; a bare number is in m² or square feet. `null` when it cannot be read. */
-export function parseArea(text: string, units: Units): number | null {
-  return parseQuantity(tidy(text), AREA_PER_UNIT, units === 'metric' ? 'm²' : 'ft²');
-}
-
 /** A typed temperature in °C (`38`, `38 °C`, `100 F`); a bare number is in °C or °F. `null` when it cannot be read. */
 export function parseTemperature(text: string, units: Units): number | null {
   const { value, unit } = temperatureParts(text, units);
   if (value === null || unit === 'K') return null;
   return unit === 'F' ? withoutNoise((value - 32) * KELVIN_PER_FAHRENHEIT) : value;
-}
-
-/**
- * A typed difference of temperatures in K (`4`, `4 K`, `7 F`): 9 °F of difference are 5 K. `null` when it cannot be
- * read.
- */
-export function parseTemperatureDifference(text: string, units: Units): number | null {
-  const { value, unit } = temperatureParts(text, units);
-  return value === null ? null : unit === 'F' ? withoutNoise(value * KELVIN_PER_FAHRENHEIT) : value;
 }
 
 /** A typed rain in mm; a bare number is in mm or inches. `null` when it cannot be read. */
@@ -123,11 +101,6 @@ export function parseRain(text: string, units: Units): number | null {
  */
 export function parseSpeed(text: string, units: Units): number | null {
   return parseQuantity(tidy(text), SPEED_PER_UNIT, units === 'metric' ? 'm/s' : 'mph');
-}
-
-/** A typed mass in kg; a bare number is in kg or pounds. `null` when it cannot be read. */
-export function parseMass(text: string, units: Units): number | null {
-  return parseQuantity(tidy(text), MASS_PER_UNIT, units === 'metric' ? 'kg' : 'lb');
 }
 
 /** A typed reading of a light meter in lux (`98000`, `98 klux`, `9100 fc`); a bare number is in lux or foot-candles. */

@@ -1,4 +1,4 @@
-import { DEGREE, turnBetween } from '../../plan/geometry/angles.ts';
+import { DEGREE } from '../../plan/geometry/angles.ts';
 import type { ClockTime } from '../../plan/types.ts';
 import { type Estimate, estimateOf, type Finding, found, refused } from '../estimate.ts';
 import { CLOCK_MINUTES } from '../north/north.ts';
@@ -8,8 +8,6 @@ import { type Crown, rimTip, topFromTip } from './crown-shadow.ts';
 
 /** Above this a shadow is so short that its blurred edge hides the answer. [°] */
 const HIGHEST_SUN_FOR_HEIGHT = 80;
-/** The drawing's north and the shadow disagree by more than this: one of them is wrong. [°] */
-const DIRECTION_DISAGREEMENT = 5;
 
 /** How steep the sun is: tan of its altitude, and how far that may be off. */
 export interface Slope {
@@ -126,20 +124,6 @@ export function heightOfTree(
       `${base.value.toFixed(1)} m up, reaches ${rim.toFixed(2)} m, and ${tip.value.toFixed(2)} m was measured. ` +
       `Check the crown's width and foot, and the minute.`,
   );
-}
-
-/**
- * A remark when a shadow drawn on the plan does not lie where the drawing's north says it must.
- * @param direction Of the shadow, clockwise from the plan's +y. [°]
- */
-export function directionNotes(slope: Slope, direction: number, upBearing: number): string[] {
-  if (slope.azimuth === undefined) return [];
-  const off = turnBetween(slope.azimuth + 180 - upBearing, direction);
-  if (Math.abs(off) <= DIRECTION_DISAGREEMENT) return [];
-  return [
-    `The shadow lies ${Math.abs(off).toFixed(0)}° ${off > 0 ? 'clockwise' : 'anticlockwise'} of where the ` +
-      `drawing's north puts it: check north or the minute.`,
-  ];
 }
 
 /**

@@ -36,17 +36,6 @@ export function towns(): readonly Town[] {
 
 let read: readonly Town[] | undefined;
 
-/**
- * Towns by what a person begins to type, marks and capitals not minded: the town of that name first, with its state or
- * country behind it ("Cordoba, Spain", "Bakersfield, CA") or without, then names that begin with it, names that hold
- * it, and towns of such a region or country. Of equal ones that with more people first.
- */
-export function findTowns(text: string, limit = 8): Town[] {
-  return ranked(text)
-    .slice(0, limit)
-    .map(({ town }) => town);
-}
-
 /** The town that a typed name means, and its namesakes where what is typed does not tell them apart. */
 export function townMeant(text: string): { readonly town: Town; readonly others: readonly Town[] } | null {
   const [first, ...rest] = ranked(text);

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { frameDrawing } from '../../../engine/frame/layout/drawing.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
 import type { Canopy, Cloth, PlanPoint, Screen } from '../../../engine/plan/types.ts';
 import { shownName } from '../../../engine/plan/words/shown-name.ts';
@@ -49,7 +48,6 @@ test('a frame of more posts than hands set is refused with their number, before 
   // (400 / 0.5 + 1) × (300 / 0.5 + 1)
   expect(messageOf(huge)).toMatch(/it would take 481401 posts; frames of up to 1000 are worked out\. Two cures: /);
   expect(costOf(huge, yardWith([huge])).ok).toBe(false);
-  expect(frameDrawing(huge, yardWith([huge]))).toBeNull();
   const fence: Screen = {
     ...screen,
     frame: { maxBay: 0.3 },

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { frameDxf, planDrawing, SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
+import { frameDxf, planDrawing, sheetSections } from '../../../engine/index.ts';
 import type { BuildSheet, SheetPart, Work } from '../../../engine/index.ts';
 import { askEngine } from '../../state/ask.ts';
 import { bareSite } from '../../state/bare-site.ts';
@@ -17,6 +17,7 @@ import { Letter } from './Letter.tsx';
 import type { MindedWork } from './minded.ts';
 import { Paper } from './Paper.tsx';
 import { Parts } from './Parts.tsx';
+import { SHEET_STYLE } from './sheet-style.ts';
 import { Shopping } from './Shopping.tsx';
 
 interface Block {

@@ -70,20 +70,6 @@ export function daySun(latitude: number, dayOfYear: number): DaySun {
   };
 }
 
-/** Solar radiation from the hours of sunshine, eq. 35 with 0.25 and 0.50. @returns [MJ/m² a day] */
-export function radiationFromSunshine(sun: DaySun, sunshineHours: number): number {
-  return (0.25 + (0.5 * sunshineHours) / sun.daylight) * sun.extraterrestrial;
-}
-
-/**
- * Solar radiation from the day's range of temperature, eq. 50.
- * @param coefficient 0.16 inland, 0.19 on the coast
- * @returns [MJ/m² a day]
- */
-export function radiationFromRange(sun: DaySun, high: number, low: number, coefficient: number): number {
-  return coefficient * Math.sqrt(high - low) * sun.extraterrestrial;
-}
-
 /** Radiation under a clear sky, eq. 37. @param elevation [m] @returns [MJ/m² a day] */
 export function clearSkyRadiation(sun: DaySun, elevation: number): number {
   return (0.75 + 2e-5 * elevation) * sun.extraterrestrial;

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { SHEET_STYLE, sheetHtml } from '../../../../engine/output/sheet/html.ts';
 import { sheetText } from '../../../../engine/output/sheet/text.ts';
+import { SHEET_STYLE } from '../../../../web/panels/build/sheet-style.ts';
 import { built, roof, screen, yardWith } from '../../frame/yard.ts';
+import { sheetHtml } from './sheet-html.ts';
 
 const nasty = { ...roof, name: '<img src=x onerror="alert(1)"> & Söhne’s "roof"' };
 

@@ -11,12 +11,11 @@ import {
   middleOf,
   moveFeature,
   removeFeature,
-  resizeFeature,
   setHow,
   turnFeature,
 } from '../../../../engine/plan/edit/edit-feature.ts';
 import { area, distance } from '../../../../engine/plan/geometry/shapes.ts';
-import type { Bed, Canopy, Plan, Wall } from '../../../../engine/plan/types.ts';
+import type { Bed, Plan } from '../../../../engine/plan/types.ts';
 
 const plan = demoPlan('courtyard');
 const ids = [...plan.features.map(({ id }) => id), 'lemon-roof', 'lemon-screen'];
@@ -81,27 +80,6 @@ describe('edits of things drawn', () => {
       turn: 330,
       center: [9.6, 6.4],
     });
-  });
-
-  it('a new size is about the middle, and a line stays a line', () => {
-    const bed = featureOf(resizeFeature(plan, 'herbs', { width: 2, length: 1.6 }), 'herbs') as Bed;
-    expect(bed.outline).toEqual([
-      [7, 0],
-      [9, 0],
-      [9, 1.6],
-      [7, 1.6],
-    ]);
-    const wall = featureOf(resizeFeature(plan, 'west-wall', { width: 3, length: 4.5 }), 'west-wall') as Wall;
-    expect(wall.path).toEqual([
-      [0, 2],
-      [0, 6.5],
-    ]);
-    expect(featureOf(resizeFeature(plan, 'lemon-roof', { width: 3.1 }), 'lemon-roof') as Canopy).toMatchObject({
-      width: 3.1,
-      length: 2.6,
-    });
-    expect(featureOf(resizeFeature(plan, 'orange', { width: 3.6 }), 'orange')).toMatchObject({ crownWidth: 3.6 });
-    expect(featureOf(resizeFeature(plan, 'lemon', { width: 1.3 }), 'lemon')).toMatchObject({ spread: 1.3 });
   });
 
   it('a key set to undefined goes, and so does the last thing known of a number', () => {

@@ -5,13 +5,11 @@ import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import {
   appendJournal,
   removeJournalEntry,
-  removePlantRow,
   setClimate,
   setClimateMonth,
   setPartHow,
   setPlan,
   setPlantRow,
-  setSeason,
   setSite,
   setStock,
   startNextYear,
@@ -21,19 +19,16 @@ const plan = demoPlan('courtyard');
 
 it('a value that stays the same gives the very same plan', () => {
   expect(setSite(plan, { latitude: 37.88 })).toBe(plan);
-  expect(setSeason(plan, { year: 2026 })).toBe(plan);
   expect(setClimateMonth(plan, 7, { high: 36.2 })).toBe(plan);
   expect(setPlan(plan, { units: 'metric' })).toBe(plan);
 });
 
-it('site, season, climate, name and units change alone', () => {
-  const next = setPlan(
-    setClimate(setSeason(setSite(plan, { elevation: 135, hose: undefined }), { stepMinutes: 15 }), { offset: 1.5 }),
-    { units: 'imperial' },
-  );
+it('site, climate, name and units change alone', () => {
+  const next = setPlan(setClimate(setSite(plan, { elevation: 135, hose: undefined }), { offset: 1.5 }), {
+    units: 'imperial',
+  });
   expect(next.site).toMatchObject({ elevation: 135, latitude: 37.88 });
   expect(next.site).not.toHaveProperty('hose');
-  expect(next.season.stepMinutes).toBe(15);
   expect(next.climate.offset).toBe(1.5);
   expect(next.units).toBe('imperial');
   expect(next.features).toBe(plan.features);
@@ -63,8 +58,6 @@ it('own plants, the stock list and the journal grow and shrink', () => {
   const row = { ...CATALOGUE[3], id: 'mine' };
   const own = setPlantRow(setPlantRow(plan, row), { ...row, heatLimit: 45.5 });
   expect(own.plants).toEqual([{ ...row, heatLimit: 45.5 }]);
-  expect(removePlantRow(own, 'mine').plants).toEqual([]);
-  expect(removePlantRow(plan, 'mine')).toBe(plan);
   expect(setStock(plan, { kerf: 0.003 }).stock).toEqual({ kerf: 0.003 });
   const noted = appendJournal(plan, { date: '2026-07-02', what: 'note', text: 'New hose' });
   expect(noted.journal).toHaveLength(2);

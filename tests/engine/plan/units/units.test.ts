@@ -8,7 +8,6 @@ import {
   formatCut,
   formatDistance,
   formatLength,
-  formatLight,
   formatMass,
   formatPerArea,
   formatSpeed,
@@ -16,14 +15,11 @@ import {
   formatTemperatureDifference,
 } from '../../../../engine/plan/units/shown.ts';
 import {
-  parseArea,
   parseLength,
   parseLight,
-  parseMass,
   parseNumber,
   parseSpeed,
   parseTemperature,
-  parseTemperatureDifference,
 } from '../../../../engine/plan/units/typed.ts';
 
 describe('lengths', () => {
@@ -100,13 +96,11 @@ describe('lengths', () => {
 });
 
 describe('temperatures', () => {
-  it('a reading and a difference are not the same: 9 °F more are 5 K more, but 9 °F is far below freezing', () => {
-    expect(parseTemperatureDifference('9 F', 'metric')).toBeCloseTo(5, 10);
+  it('a reading is read in its own unit, or in the yard’s', () => {
     expect(parseTemperature('9 °F', 'metric')).toBeCloseTo(-12.7778, 4);
     expect(parseTemperature('98.6', 'imperial')).toBeCloseTo(37, 10);
     expect(parseTemperature('38,5 °C', 'imperial')).toBe(38.5);
     expect(parseTemperature('−40 F', 'metric')).toBeCloseTo(-40, 10);
-    expect(parseTemperatureDifference('4 K', 'imperial')).toBe(4);
   });
 
   it('kelvin is for differences only', () => {
@@ -172,24 +166,18 @@ describe('other quantities', () => {
   });
 
   it('areas', () => {
-    expect(parseArea('12 m2', 'imperial')).toBe(12);
-    expect(parseArea('100 sq ft', 'metric')).toBeCloseTo(9.290304, 9);
-    expect(parseArea('0.1 acre', 'metric')).toBeCloseTo(404.68564, 4);
     expect(formatArea(9.290304, 'imperial')).toBe('100 ft²');
     expect(formatArea(6.76, 'metric')).toBe('6.8 m²');
   });
 
   it('masses and light', () => {
-    expect(parseMass('3 lb', 'metric')).toBeCloseTo(1.36077711, 8);
     expect(formatMass(1.36077711, 'imperial')).toBe('3.0 lb');
     expect(formatMass(41.6, 'metric')).toBe('42 kg');
     expect(parseLight('98 klux', 'imperial')).toBe(98000);
     expect(parseLight('1 fc', 'metric')).toBeCloseTo(10.76391, 5);
-    expect(formatLight(98123, 'metric')).toBe('98100 lux');
   });
 
-  it('a length is not an area, and a bare fraction is a number', () => {
-    expect(parseArea('3 m', 'metric')).toBeNull();
+  it('a bare fraction is a number', () => {
     expect(parseNumber('1 1/2')).toBe(1.5);
     expect(parseNumber('0,6')).toBe(0.6);
     expect(parseNumber('.')).toBeNull();

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  directionNotes,
   heightFromPicture,
   heightOfEdge,
   heightOfTop,
@@ -99,14 +98,6 @@ describe('heights from shadows', () => {
     expect(reasonOf(slopeFromTime(DESERT, '2026-06-21T23:00'))).toContain('below the horizon');
     expect(reasonOf(slopeFromTime(DESERT, '2026-06-21T05:35'))).toContain('only');
     expect(reasonOf(slopeFromTime({ ...DESERT, latitude: 23.4 }, '2026-06-21T12:28'))).toContain('too short');
-  });
-
-  test('a shadow that lies elsewhere than the drawing’s north says is remarked upon', () => {
-    // Sun at 230°: the shadow bears 50°, on a plan whose top bears 20° that is 30° from +y.
-    expect(directionNotes(at45, 33, 20)).toEqual([]);
-    expect(directionNotes(at45, 42, 20).join()).toContain('12° clockwise');
-    expect(directionNotes(at45, 20, 20).join()).toContain('10° anticlockwise');
-    expect(directionNotes({ tangent: exact(1) }, 200, 20)).toEqual([]);
   });
 
   test('a helper of known height in a picture', () => {

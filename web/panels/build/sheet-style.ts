@@ -1,27 +1,3 @@
-/** The build sheet for paper: one section after the other, drawings to scale, every line to be ticked off. */
-
-import type { BuildSheet } from '../../frame/types.ts';
-import type { Units } from '../../plan/units/units.ts';
-import { cutDrawing } from './cut-drawing.ts';
-import { planDrawing, sideDrawing } from './drawing.ts';
-import { sheetInFull } from './in-full.ts';
-import { htmlTable, list, paragraph, section } from './markup.ts';
-import type { SheetPart } from './part.ts';
-import { settingOutDrawing } from './setting-out-drawing.ts';
-import { measureMe } from './to-scale.ts';
-
-/** A fragment of sections without styles; `SHEET_STYLE` goes with it. Whatever a person typed is text in it. */
-export function sheetHtml(sheet: BuildSheet, units: Units): string {
-  const sections = sheetInFull(sheet, units).map(({ id, title, parts }) =>
-    section(
-      `sheet-${id}`,
-      title,
-      parts.map((part) => partHtml(part, sheet, units)),
-    ),
-  );
-  return `<article class="build-sheet">${sections.join('')}</article>`;
-}
-
 /** For A4 and Letter, black only. What is read once stands in two columns, small. */
 export const SHEET_STYLE = `
 @page { margin: 11mm 12mm; }
@@ -44,20 +20,3 @@ export const SHEET_STYLE = `
 .build-sheet #sheet-wind { margin-right: 4%; } .build-sheet #sheet-wind td { white-space: nowrap; }
 .build-sheet > .sheet-ink { float: right; }
 `;
-
-function partHtml(part: SheetPart, sheet: BuildSheet, units: Units): string {
-  switch (part.kind) {
-    case 'sentence':
-      return paragraph(part.text);
-    case 'list':
-      return list(part.items, part.numbered ? 'ol' : 'ul', part.boxes === null ? undefined : 'boxes');
-    case 'table':
-      return htmlTable(part.head, part.rows, part.numbers);
-    case 'cuts':
-      return cutDrawing(sheet.cuts, units);
-    case 'drawing':
-      return part.of === 'frame'
-        ? `${planDrawing(sheet, units)}${sideDrawing(sheet, units)}${measureMe()}`
-        : settingOutDrawing(sheet, units);
-  }
-}
