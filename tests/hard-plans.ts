@@ -3,7 +3,8 @@
 import { CATALOGUE } from '../engine/plan/catalogue/plants.ts';
 import type { Feature, Plan, PlanPoint } from '../engine/plan/types.ts';
 import { YARD } from './bench/yard.ts';
-import { randomFrom, randomPlan } from './engine/cast/random-plans.ts';
+import { randomPlan } from './engine/cast/random-plans.ts';
+import { randomFrom } from './parts/random.ts';
 
 /** Numbers in 0..1, those of the plan at hand. */
 let random: () => number = () => 0;

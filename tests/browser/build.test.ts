@@ -1,10 +1,9 @@
-import { buffer, text } from 'node:stream/consumers';
+import { buffer } from 'node:stream/consumers';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { parsePlan } from '../../engine/index.ts';
-import type { Plan } from '../../engine/index.ts';
 import { cautionsMissing, risksTold } from '../risky-words.ts';
 import { faultsOf } from './axe.ts';
+import { planOf } from './drawing-hands.ts';
 import { SIZES, browserSession, openApp, unfold } from './harness.ts';
 
 const session = browserSession();
@@ -30,13 +29,6 @@ async function work(page: Page, name: string): Promise<Locator> {
   const open = works.locator('details[open]');
   await expect.poll(() => open.locator('summary').allTextContents()).toEqual([name]);
   return open;
-}
-
-async function planOf(page: Page): Promise<Plan> {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')]);
-  const read = parsePlan(await text(await download.createReadStream()));
-  if (!read.ok) throw new Error(read.problems[0]?.message);
-  return read.plan;
 }
 
 test(

@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { demoPlan, loadOf, planText, spotOf } from '../../engine/index.ts';
+import { demoPlan, loadOf, planText, spotOf, minutesOf } from '../../engine/index.ts';
 import type { Period, Plan, PlantLoad, SpotStep } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { SIZES, actionsOf, browserSession, openApp, unfold } from './harness.ts';
@@ -21,8 +21,6 @@ function dayAt(id: string, period: Period): readonly SpotStep[] {
   if (!result?.ok || !('steps' in result.value)) throw new Error(`No day at ${id}.`);
   return result.value.steps;
 }
-
-const minutesOf = (clock: string): number => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
 
 function plantsList(page: Page): Locator {
   return page.getByRole('region', { name: 'Plants, worst first' }).getByRole('listitem');

@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { demoPlan, spotOf } from '../../engine/index.ts';
+import { demoPlan, spotOf, minutesOf } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { browserSession, openApp, unfold } from './harness.ts';
 
@@ -15,8 +15,6 @@ async function openPlant(page: Page, name: string): Promise<Locator> {
   await plant.getByRole('button', { name }).click();
   return plant;
 }
-
-const minutesOf = (clock: string): number => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
 
 test('the sky from the hydrangea says when the sun reaches it, as the engine does, and what it goes behind', async () => {
   const context = await session.context();

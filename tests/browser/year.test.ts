@@ -2,13 +2,13 @@ import { text } from 'node:stream/consumers';
 import ICAL from 'ical.js';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { acceptOption, demoPlan, parsePlan, planText, startNextYear } from '../../engine/index.ts';
-import type { Plan } from '../../engine/index.ts';
+import { acceptOption, demoPlan, planText, startNextYear } from '../../engine/index.ts';
 import { base, TWO_SUMMERS, withRoof } from '../engine/advice/review/two-summers.ts';
 import type { Case } from '../engine/advice/review/two-summers.ts';
 import { oneIn } from '../long.ts';
 import { cautionsMissing, risksTold } from '../risky-words.ts';
 import { faultsOf } from './axe.ts';
+import { planOf } from './drawing-hands.ts';
 import { SIZES, browserSession, openApp } from './harness.ts';
 
 const session = browserSession();
@@ -25,13 +25,6 @@ async function toYear(page: Page): Promise<void> {
 async function turnTo(page: Page, name: string): Promise<Locator> {
   await page.getByRole('navigation', { name: 'Pages of the year' }).getByRole('button', { name, exact: true }).click();
   return page.getByRole('region', { name, exact: true });
-}
-
-async function planOf(page: Page): Promise<Plan> {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')]);
-  const read = parsePlan(await text(await download.createReadStream()));
-  if (!read.ok) throw new Error(read.problems[0]?.message);
-  return read.plan;
 }
 
 describe('in one visit', () => {

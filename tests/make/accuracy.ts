@@ -18,11 +18,12 @@ import { buildScene, stateOf } from '../../engine/scene/build.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
 import { airSunrise, airTemperature } from '../../engine/sun/sky/air.ts';
 import { ineichenPerez } from '../../engine/sun/sky/ineichen-perez.ts';
-import { randomFrom, randomPlan } from '../engine/cast/random-plans.ts';
+import { randomPlan } from '../engine/cast/random-plans.ts';
 import { separation } from '../outside/directions.ts';
 import { measuredPots } from '../outside/measured-pots.ts';
 import { type Measured, MEASURED } from '../outside/measured-rows.ts';
 import { saidOf } from '../outside/measured.ts';
+import { randomFrom } from '../parts/random.ts';
 
 const RAD = Math.PI / 180;
 

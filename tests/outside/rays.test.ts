@@ -20,7 +20,8 @@ import { upBearingOf } from '../../engine/plan/defaults.ts';
 import type { Unsaid } from '../../engine/plan/schema/held.ts';
 import type { Bed, Building, Canopy, Feature, Plan, PlanPoint, Screen, Tree } from '../../engine/plan/types.ts';
 import { buildScene } from '../../engine/scene/build.ts';
-import { emptyPlan, randomFrom, randomPlan } from '../engine/cast/random-plans.ts';
+import { emptyPlan, randomPlan } from '../engine/cast/random-plans.ts';
+import { randomFrom } from '../parts/random.ts';
 
 const DAY = '07-01';
 const MATERIAL = new MeshBasicMaterial({ side: DoubleSide });

@@ -5,7 +5,8 @@ import { createPointCaster } from '../../../engine/cast/points/point-caster.ts';
 import { castRay } from '../../../engine/cast/points/ray.ts';
 import type { Feature, PlanPoint } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
-import { emptyPlan, randomFrom } from './random-plans.ts';
+import { randomFrom } from '../../parts/random.ts';
+import { emptyPlan } from './random-plans.ts';
 
 /** A court closed all round: out of it no beam lower than its walls' tops comes, not through its corners either. */
 interface Court {

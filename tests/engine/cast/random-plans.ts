@@ -1,15 +1,5 @@
 import type { Canopy, Drop, Feature, Plan, PlanPoint, YearlySpan } from '../../../engine/plan/types.ts';
-
-/** Numbers in 0..1 from a seed (mulberry32, public domain). */
-export function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import { randomFrom, drawnBetween, drawnChance } from '../../parts/random.ts';
 
 /** A yard about the origin with no feature yet. */
 export function emptyPlan(features: readonly Feature[] = [], upBearing = 0): Plan {
@@ -43,10 +33,10 @@ export function emptyPlan(features: readonly Feature[] = [], upBearing = 0): Pla
 export function randomPlan(seed: number): Plan {
   const random = randomFrom(seed);
   const lattice = random() < 0.5 ? 0.1 : 0;
-  const between = (low: number, high: number) => low + random() * (high - low);
+  const between = drawnBetween(random);
   const snap = (value: number) => (lattice > 0 ? Math.round(value / lattice) * lattice : value);
   const length = (low: number, high: number) => snap(between(low, high));
-  const chance = (share: number) => random() < share;
+  const chance = drawnChance(random);
   const pick = <T>(items: readonly T[]): T => items[Math.floor(random() * items.length)];
   const spot = (): PlanPoint => [length(-10, 10), length(-8, 8)];
   const span = (): YearlySpan =>

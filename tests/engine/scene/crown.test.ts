@@ -3,7 +3,7 @@ import { lengthInCrown } from '../../../engine/scene/crown.ts';
 import { planDirection } from '../../../engine/scene/direction.ts';
 import { shareInside } from '../../../engine/scene/fading.ts';
 import type { Crown } from '../../../engine/scene/solids.ts';
-import { randomFrom } from '../cast/random-plans.ts';
+import { randomFrom } from '../../parts/random.ts';
 
 const crown: Crown = { kind: 'round', x: 1.2, y: -0.7, radius: 1.7, base: 1.1, top: 5.3, openness: 0.35 };
 

@@ -4,7 +4,7 @@ import { pathStripes } from '../../../engine/plan/geometry/stripes.ts';
 import type { PlanPoint } from '../../../engine/plan/types.ts';
 import { isConvex, SEGMENT, unionOutline } from '../../../engine/scene/outline.ts';
 import type { Ring } from '../../../engine/scene/solids.ts';
-import { randomFrom } from '../cast/random-plans.ts';
+import { randomFrom } from '../../parts/random.ts';
 
 /** Area inside an outline: its pieces close, so the shoelace adds up in any order. */
 function areaOf(outline: Float64Array): number {

@@ -1,22 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import type { Feature, Plan, PlanPoint } from '../../../engine/plan/types.ts';
 import { shelterOf } from '../../../engine/scene/shelter.ts';
+import { wall } from '../../parts/drawn.ts';
 import { emptyPlan } from '../cast/random-plans.ts';
 
 // The property's box is 18 × 14 m about the origin.
-const wall = (path: readonly PlanPoint[], height = 2, openness = 0): Feature => ({
-  id: path.join(),
-  kind: 'wall',
-  path,
-  height,
-  thickness: 0.2,
-  openness,
-});
-const west = wall([
+const fence = (path: readonly PlanPoint[], height = 2, openness = 0): Feature =>
+  wall(path.join(), path, { height, openness });
+const west = fence([
   [-5, -60],
   [-5, 60],
 ]);
-const round = wall([
+const round = fence([
   [-5, -5],
   [5, -5],
   [5, 5],
@@ -42,7 +37,7 @@ describe('how sheltered a yard is', () => {
   test('low walls, walls that the wind passes, and what stands farther off than 10 m do not count', () => {
     expect(guess({ ...round, height: 1.4 } as Feature)).toBe('open');
     expect(guess({ ...round, openness: 0.4 } as Feature)).toBe('open');
-    const far = wall([
+    const far = fence([
       [-8, -60],
       [-8, 60],
     ]);

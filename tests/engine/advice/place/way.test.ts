@@ -6,6 +6,7 @@ import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { parsePlan } from '../../../../engine/plan/file/parse.ts';
 import { planText } from '../../../../engine/plan/file/serialize.ts';
 import type { Feature, Plan, PlanPoint } from '../../../../engine/plan/types.ts';
+import { wall } from '../../../parts/drawn.ts';
 import { mustBeOk } from '../../../parts/outcome.ts';
 
 const demo = demoPlan('courtyard');
@@ -74,8 +75,8 @@ function around([x, y]: PlanPoint): PlanPoint[] {
 }
 
 describe('what stands in the straight way', () => {
-  const wall = (id: string, path: readonly PlanPoint[], height = 1.8): Feature =>
-    ({ id, kind: 'wall', name: `The ${id} wall`, path: [...path], height, thickness: 0.2 }) as Feature;
+  const named = (id: string, path: readonly PlanPoint[], height = 1.8): Feature =>
+    wall(id, path, { name: `The ${id} wall`, height });
   const walled = (...features: Feature[]): Plan => ({ ...demo, features });
   const [west, east]: PlanPoint[] = [
     [2, 3],
@@ -99,7 +100,7 @@ describe('what stands in the straight way', () => {
       ],
       height: 3,
     };
-    const yards = walled(wall('middle', across(0, 8)), wall('kerb', across(0, 8), 0.15), house);
+    const yards = walled(named('middle', across(0, 8)), named('kerb', across(0, 8), 0.15), house);
     const way = wayBetween(yards, west, east);
     expect(way).toEqual({ metres: 6, steps: 0, round: ['middle', 'house'] });
     expect(wayWords(yards, way, 'metric')).toBe('6.0 m away, round the middle wall and the house');
@@ -108,16 +109,16 @@ describe('what stands in the straight way', () => {
 
   test('where a gate or an open end leads there the metres are those of the way, else those of the crow', () => {
     // Closed form: straight to the gate's middle and straight on.
-    const gate = walled(wall('south', across(0, 4)), wall('north', across(4.9, 8.5)));
+    const gate = walled(named('south', across(0, 4)), named('north', across(4.9, 8.5)));
     const way = wayBetween(gate, west, east);
     expect(way.metres).toBeCloseTo(2 * Math.hypot(3, 1.45), 9);
     expect(way.led).toBe(true);
     expect(wayNote(gate, 0.5, [way], 'metric')).toMatch(/^How far to carry is told round what stands in the way/);
     // Round the end of a wall: longer than straight to its end and on, by a corner taken wide at most.
-    const end = wayBetween(walled(wall('short', across(0, 5))), west, east);
+    const end = wayBetween(walled(named('short', across(0, 5))), west, east);
     expect(end.metres).toBeGreaterThan(2 * Math.hypot(3, 2));
     expect(end.metres).toBeLessThan(2 * Math.hypot(3, 2.6) + 0.01);
-    expect(wayBetween(walled(wall('whole', across(0, 8.5))), west, east)).toEqual({
+    expect(wayBetween(walled(named('whole', across(0, 8.5))), west, east)).toEqual({
       metres: 6,
       steps: 0,
       round: ['whole'],
@@ -126,8 +127,8 @@ describe('what stands in the straight way', () => {
 
   test('a way round is never shorter than the straight one, and the same there and back (law)', () => {
     const yards = walled(
-      wall('a', across(0, 5)),
-      wall('b', [
+      named('a', across(0, 5)),
+      named('b', [
         [2, 6],
         [7, 6],
       ]),
@@ -147,19 +148,19 @@ describe('what stands in the straight way', () => {
   });
 
   test('the gate between is told, whether the pot goes through it, and that none is drawn', () => {
-    const gate = (width: number) => walled(wall('south', across(0, 4)), wall('north', across(4 + width, 8)));
+    const gate = (width: number) => walled(named('south', across(0, 4)), named('north', across(4 + width, 8)));
     const note = (yards: Plan, pot: number) => wayNote(yards, pot, [wayBetween(yards, west, east)], 'metric');
     expect(note(gate(0.9), 0.5)).toContain('The narrowest gate on the way is 0.90 m wide.');
     expect(note(gate(0.7), 0.65)).toContain('0.70 m wide, too narrow to carry the pot of 0.65 m through.');
-    expect(note(walled(wall('middle', across(0, 8))), 0.5)).toContain('No gate is drawn');
+    expect(note(walled(named('middle', across(0, 8))), 0.5)).toContain('No gate is drawn');
     // A gate elsewhere in the yard is nobody's business: the way goes round the open end.
     const elsewhere = walled(
-      wall('short', across(0, 4)),
-      wall('a', [
+      named('short', across(0, 4)),
+      named('a', [
         [9, 6],
         [9, 8.5],
       ]),
-      wall('b', [
+      named('b', [
         [9, 2],
         [9, 5.3],
       ]),
@@ -167,7 +168,7 @@ describe('what stands in the straight way', () => {
     expect(wayBetween(elsewhere, west, east).led).toBe(true);
     expect(note(elsewhere, 0.65)).not.toContain('gate on the way');
     // One that stands open in the straight way is gone through all the same.
-    const straight = walled(wall('south', across(0, 2.65)), wall('north', across(3.35, 8.5)));
+    const straight = walled(named('south', across(0, 2.65)), named('north', across(3.35, 8.5)));
     expect(wayBetween(straight, west, east)).toEqual({ metres: 6, steps: 0, round: [], gate: expect.closeTo(0.7, 9) });
     expect(note(straight, 0.65)).toContain('too narrow to carry the pot of 0.65 m through.');
     expect(note(walled(), 0.5)).toBe('How far to carry is told as the crow flies, with the steps that are drawn.');

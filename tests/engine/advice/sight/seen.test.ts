@@ -7,7 +7,7 @@ import { seenWords } from '../../../../engine/advice/sight/words.ts';
 import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy, Cloth, Eye, Feature, Plan, Screen } from '../../../../engine/plan/types.ts';
-import { randomFrom } from '../../cast/random-plans.ts';
+import { randomFrom, drawnBetween } from '../../../parts/random.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 
 /** To the millimetre, and even: doubles drawn by their bits are nearly all next to nothing. */
@@ -59,7 +59,7 @@ it('who sees it can be told of every roof', () => {
 
 /** A yard of 12 × 8 m with fences that have gaps, a shed, and one or two onlookers, on lines or at places. */
 function seenYard(random: () => number): Plan {
-  const within = (low: number, high: number) => low + random() * (high - low);
+  const within = drawnBetween(random);
   const gap = within(1, 7);
   const fence = (id: string, from: number, to: number): Feature => ({
     id,
@@ -107,7 +107,7 @@ function seenYard(random: () => number): Plan {
 }
 
 function someCloth(random: () => number): Cloth {
-  const within = (low: number, high: number) => low + random() * (high - low);
+  const within = drawnBetween(random);
   const [x, y, height] = [within(1, 10), within(1, 7), within(1.2, 2.8)];
   return random() < 0.5
     ? {

@@ -7,7 +7,7 @@ import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Cloth, Plan, PlantRow } from '../../../../engine/plan/types.ts';
 import { LONG } from '../../../long.ts';
 import { valueOf } from '../../../parts/outcome.ts';
-import { randomFrom } from '../../cast/random-plans.ts';
+import { randomFrom, drawnBetween, drawnChance } from '../../../parts/random.ts';
 import { everyCloth, everyPlace, scorerOf } from './every-cloth.ts';
 import { type PlainRules, plainRules } from './plain-rules.ts';
 import { smallPlan, TENDER } from './small-plans.ts';
@@ -103,7 +103,7 @@ describe(`where fruit feels the sun of the hour before (${FRUITING_YARDS} yards 
 /** The small yard behind a wall, with somebody on a lane before it; its plants want light and thin cloth. */
 function ruledPlan(seed: number): Plan {
   const random = randomFrom(seed + 5000);
-  const between = (low: number, high: number) => low + random() * (high - low);
+  const between = drawnBetween(random);
   const row = (id: string, densest: number): PlantRow => ({
     ...TENDER,
     id,
@@ -147,7 +147,7 @@ function ruledPlan(seed: number): Plan {
 /** Each seed asks for some of the rules, sizes and heights of its own. */
 function ruledRequest(seed: number) {
   const random = randomFrom(seed + 9000);
-  const chance = (share: number) => random() < share;
+  const chance = drawnChance(random);
   const kind = (['roof', 'screen', 'roof with drops'] as const)[seed % 3];
   return {
     kinds: [kind],

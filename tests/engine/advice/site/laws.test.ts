@@ -15,7 +15,7 @@ import type { Canopy, Feature, Plan, PlanPoint, Plant, Screen } from '../../../.
 import { clothSheets } from '../../../../engine/scene/build.ts';
 import { clothMeets } from '../../../../engine/scene/cloth-sheet.ts';
 import { valueOf } from '../../../parts/outcome.ts';
-import { randomFrom } from '../../cast/random-plans.ts';
+import { randomFrom } from '../../../parts/random.ts';
 import { mostOf, smallPlan, TENDER } from './small-plans.ts';
 
 const ROOF: SiteRequest = {

@@ -1,6 +1,6 @@
 import type { SiteOption, SiteResult } from '../../../../engine/advice/site/types.ts';
 import type { Feature, Plan, PlantRow } from '../../../../engine/plan/types.ts';
-import { randomFrom } from '../../cast/random-plans.ts';
+import { randomFrom, drawnBetween, drawnChance } from '../../../parts/random.ts';
 
 /** A row of a made-up tender plant, so that much harm is done. */
 export const TENDER: PlantRow = {
@@ -16,8 +16,8 @@ export const TENDER: PlantRow = {
 /** A yard of about 5 × 4 m with one to three plants and some obstacles and rules; nothing stands on a lattice. */
 export function smallPlan(seed: number): Plan {
   const random = randomFrom(seed);
-  const between = (low: number, high: number) => low + random() * (high - low);
-  const chance = (share: number) => random() < share;
+  const between = drawnBetween(random);
+  const chance = drawnChance(random);
   const [width, depth] = [between(4, 5.5), between(3.5, 4.5)];
   const spot = (): [number, number] => [between(0.8, width - 0.8), between(0.8, depth - 0.8)];
   const features: Feature[] = [];

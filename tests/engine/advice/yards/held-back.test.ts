@@ -3,17 +3,13 @@
 import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
-import { siteOf } from '../../../../engine/advice/site/site.ts';
-import type { SiteRequest, SiteResult } from '../../../../engine/advice/site/types.ts';
 import { nextStepOf } from '../../../../engine/advice/why/next-step.ts';
 import { whyBurnt } from '../../../../engine/advice/why/why.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../../parts/outcome.ts';
+import { sited } from './small-search.ts';
 import { bed, deepShade, plant, yard } from './table.ts';
-
-const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };
-const sited = (plan: Plan, request: SiteRequest = {}): SiteResult => valueOf(siteOf(plan, { ...SMALL, ...request }));
 
 /** A tall house with one long face. */
 function house(x0: number, x1: number, eaves = 0): Feature {

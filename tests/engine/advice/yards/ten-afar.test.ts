@@ -4,8 +4,6 @@ import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import { potGround } from '../../../../engine/advice/place/ground.ts';
 import { adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
-import { siteOf } from '../../../../engine/advice/site/site.ts';
-import type { SiteRequest, SiteResult } from '../../../../engine/advice/site/types.ts';
 import { titleOf } from '../../../../engine/advice/site/words.ts';
 import { nextStepOf } from '../../../../engine/advice/why/next-step.ts';
 import { whyBurnt } from '../../../../engine/advice/why/why.ts';
@@ -14,10 +12,9 @@ import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { siteText } from '../../../../engine/output/text/site-text.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../../parts/outcome.ts';
+import { sited } from './small-search.ts';
 import { bed, plant, yard } from './table.ts';
 
-const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };
-const sited = (plan: Plan, request: SiteRequest = {}): SiteResult => valueOf(siteOf(plan, { ...SMALL, ...request }));
 const told = (plan: Plan): string => adviceSentence(plan, sited(plan), valueOf(cheaperFirst(plan)).steps);
 const on = (plan: Plan, site: Partial<Plan['site']>): Plan => ({ ...plan, site: { ...plan.site, ...site } });
 const lane = (id: string, y: number): Feature => ({

@@ -4,30 +4,23 @@ import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
 import { adviceSentence, pricedWords } from '../../../../engine/advice/site/advice-words.ts';
-import { siteOf } from '../../../../engine/advice/site/site.ts';
-import type { SiteRequest, SiteResult } from '../../../../engine/advice/site/types.ts';
+import type { SiteResult } from '../../../../engine/advice/site/types.ts';
 import { nextStepOf } from '../../../../engine/advice/why/next-step.ts';
 import { heatHeadline } from '../../../../engine/advice/words/yard-headlines.ts';
 import { tomorrowOf } from '../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Feature, Plan, PlanPoint, Plant, Wall } from '../../../../engine/plan/types.ts';
+import { wall } from '../../../parts/drawn.ts';
 import { valueOf } from '../../../parts/outcome.ts';
+import { sited } from './small-search.ts';
 import { bed, plant, yard } from './table.ts';
 
-const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };
-const sited = (plan: Plan, request: SiteRequest = {}): SiteResult => valueOf(siteOf(plan, { ...SMALL, ...request }));
 const cures = (plan: Plan): readonly LadderStep[] => valueOf(cheaperFirst(plan)).steps;
 const loads = (plan: Plan) => valueOf(plantLoadsOf(plan, { period: { kind: 'heatwave' } }));
 const on = (plan: Plan, site: Partial<Plan['site']>): Plan => ({ ...plan, site: { ...plan.site, ...site } });
 
-const wall = (id: string, path: readonly PlanPoint[], more: Partial<Wall> = {}): Feature => ({
-  id,
-  kind: 'wall',
-  path: [...path],
-  height: 3,
-  thickness: 0.2,
-  ...more,
-});
+const tall = (id: string, path: readonly PlanPoint[], more: Partial<Wall> = {}): Feature =>
+  wall(id, path, { height: 3, ...more });
 const pot = (kind: string, colour: 'dark' | 'white', more: Partial<Plant> = {}): Plant =>
   plant(kind, { height: 0.9, spread: 0.5, container: true, pot: { width: 0.3, height: 0.3, colour }, ...more });
 
@@ -36,7 +29,7 @@ describe('ten yards of other kinds', () => {
   test('chillies in a black pot on a tiled balcony: priced for paving, the pot wrapped, no share for water', () => {
     const plan = on(
       yard([
-        wall(
+        tall(
           'parapet',
           [
             [0.1, 3],
@@ -61,7 +54,7 @@ describe('ten yards of other kinds', () => {
   // UC IPM on sunburn of apples, from memory; Schrader, Zhang & Duplaga (2001): nets of 20 to 30 %.
   test('an apple trained on a white wall: its leaves stay, thin cloth, and no water for the fruit', () => {
     const plan = yard([
-      wall(
+      tall(
         'white',
         [
           [0, 4],
@@ -92,7 +85,7 @@ describe('ten yards of other kinds', () => {
   // Building practice: cloth from a wall that bears it wants two posts fewer; who may fix it is licensed.
   test('a court whose walls may hold cloth: one answer hangs from a wall, and costs less than four posts', () => {
     const walls = (holdsCloth: boolean): Feature[] => [
-      wall(
+      tall(
         'north',
         [
           [0, 5.9],

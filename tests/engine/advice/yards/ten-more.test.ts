@@ -5,15 +5,13 @@ import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-fi
 import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
 import { adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
-import type { SiteRequest, SiteResult } from '../../../../engine/advice/site/types.ts';
 import { nextStepOf, type NextStep } from '../../../../engine/advice/why/next-step.ts';
 import { cheaperHeadline } from '../../../../engine/advice/words/cure-headlines.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../../parts/outcome.ts';
+import { SMALL, sited } from './small-search.ts';
 import { bed, plant, yard } from './table.ts';
 
-const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };
-const sited = (plan: Plan): SiteResult => valueOf(siteOf(plan, SMALL));
 const cures = (plan: Plan): readonly LadderStep[] => valueOf(cheaperFirst(plan)).steps;
 const idsOf = (plan: Plan): string[] => cures(plan).map(({ id }) => id);
 const next = (plan: Plan, id: string): NextStep => valueOf(nextStepOf(plan, { plant: id, answer: 'explains' }));

@@ -4,8 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
 import { adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
-import { siteOf } from '../../../../engine/advice/site/site.ts';
-import type { SiteRequest, SiteResult } from '../../../../engine/advice/site/types.ts';
+import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { nextStepOf } from '../../../../engine/advice/why/next-step.ts';
 import { whyBurnt } from '../../../../engine/advice/why/why.ts';
 import { placeHeadline } from '../../../../engine/advice/words/cure-headlines.ts';
@@ -15,10 +14,9 @@ import type { Forecast } from '../../../../engine/advice/year/tomorrow/types.ts'
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Feature, ClimateMonth, Plan, Plant } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../../parts/outcome.ts';
+import { sited } from './small-search.ts';
 import { bed, plant, yard } from './table.ts';
 
-const SMALL: SiteRequest = { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 };
-const sited = (plan: Plan, request: SiteRequest = {}): SiteResult => valueOf(siteOf(plan, { ...SMALL, ...request }));
 const told = (plan: Plan, request: SiteRequest = {}): string =>
   adviceSentence(plan, sited(plan, request), valueOf(cheaperFirst(plan)).steps);
 const next = (plan: Plan, id: string): string => valueOf(nextStepOf(plan, { plant: id, answer: 'explains' })).sentence;

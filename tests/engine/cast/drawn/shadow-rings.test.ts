@@ -3,7 +3,8 @@ import { shadowRingsOf } from '../../../../engine/cast/drawn/shadow-rings.ts';
 import { castRay } from '../../../../engine/cast/points/ray.ts';
 import { distanceToPath, pointInRing } from '../../../../engine/plan/geometry/shapes.ts';
 import { buildScene, stateOf } from '../../../../engine/scene/build.ts';
-import { randomFrom, randomPlan } from '../random-plans.ts';
+import { randomFrom } from '../../../parts/random.ts';
+import { randomPlan } from '../random-plans.ts';
 
 /**
  * A round shadow has so many corners here that its outline is within a millimetre; nearer to one than this nothing is

@@ -6,7 +6,8 @@ import { castRay } from '../../../../engine/cast/points/ray.ts';
 import type { Feature } from '../../../../engine/plan/types.ts';
 import { buildScene, stateOf } from '../../../../engine/scene/build.ts';
 import type { Scene } from '../../../../engine/scene/solids.ts';
-import { emptyPlan, randomFrom, randomPlan } from '../random-plans.ts';
+import { randomFrom } from '../../../parts/random.ts';
+import { emptyPlan, randomPlan } from '../random-plans.ts';
 
 const DAYS = ['01-10', '05-01', '07-01', '08-20', '12-01'];
 const PASSES = 24;

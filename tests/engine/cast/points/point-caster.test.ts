@@ -5,7 +5,8 @@ import { castRay } from '../../../../engine/cast/points/ray.ts';
 import type { Canopy, Feature } from '../../../../engine/plan/types.ts';
 import { buildScene, clothSheets, stateOf } from '../../../../engine/scene/build.ts';
 import type { OwnCrown } from '../../../../engine/scene/solids.ts';
-import { emptyPlan, randomFrom, randomPlan } from '../random-plans.ts';
+import { randomFrom } from '../../../parts/random.ts';
+import { emptyPlan, randomPlan } from '../random-plans.ts';
 
 const DAYS = ['01-10', '05-01', '07-01', '08-20', '12-01'];
 

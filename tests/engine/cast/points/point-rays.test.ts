@@ -5,7 +5,7 @@ import { skyPasses, skyRays } from '../../../../engine/cast/sky.ts';
 import type { SpacePoint } from '../../../../engine/plan/geometry/vectors.ts';
 import { clothCosine, clothMeets, slantShare } from '../../../../engine/scene/cloth-sheet.ts';
 import type { Scene, ClothSheet } from '../../../../engine/scene/solids.ts';
-import { randomFrom } from '../random-plans.ts';
+import { randomFrom, drawnBetween } from '../../../parts/random.ts';
 
 const OPEN: Scene = {
   upBearing: 17,
@@ -21,7 +21,7 @@ test(
     'middle, beside it and over it (500 yards, seed 5)',
   () => {
     const random = randomFrom(5);
-    const between = (low: number, high: number) => low + random() * (high - low);
+    const between = drawnBetween(random);
     const directions = directionsOf(OPEN, skyPasses(0));
     const { x, y, z } = directions;
     const fan = fanOf(directions);

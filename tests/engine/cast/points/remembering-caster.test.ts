@@ -5,7 +5,8 @@ import { createRememberingCaster } from '../../../../engine/cast/points/remember
 import type { SpacePoint } from '../../../../engine/plan/geometry/vectors.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import type { OwnCrown } from '../../../../engine/scene/solids.ts';
-import { emptyPlan, randomFrom, randomPlan } from '../random-plans.ts';
+import { randomFrom } from '../../../parts/random.ts';
+import { emptyPlan, randomPlan } from '../random-plans.ts';
 
 /** Directions in the one yearly state that yards without seasons have. */
 function passesFrom(random: () => number): Passes {

@@ -6,26 +6,19 @@ import { wallHeats, wallWords } from '../../../../engine/load/verdict/wall-heat.
 import { plantRowOf } from '../../../../engine/plan/catalogue/plants.ts';
 import type { Colour, Feature, PlanPoint } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
+import { wall } from '../../../parts/drawn.ts';
 import { valueOf } from '../../../parts/outcome.ts';
 import { yardPlan } from '../yard-plan.ts';
 
 /** East of the leaf at [6, 4], its face turned to the afternoon. */
-const wall = (
+const whiteWall = (
   colour: Colour,
   x = 6.6,
   path: readonly PlanPoint[] = [
     [x, 0],
     [x, 8],
   ],
-): Feature => ({
-  id: 'w',
-  kind: 'wall',
-  name: 'White wall',
-  path,
-  height: 2.6,
-  thickness: 0.2,
-  colour,
-});
+): Feature => wall('w', path, { name: 'White wall', height: 2.6, colour });
 
 function asked(features: readonly Feature[], kind = 'lemon') {
   const plan = yardPlan(features);
@@ -41,7 +34,7 @@ function asked(features: readonly Feature[], kind = 'lemon') {
 
 describe('what a wall adds to a leaf', () => {
   test('is told of the white wall to the east in the afternoon, in degrees and hours', () => {
-    const { plan, told } = asked([wall('white')]);
+    const { plan, told } = asked([whiteWall('white')]);
     expect(told).toHaveLength(1);
     const [{ id, adds, from, to }] = told;
     expect(id).toBe('w');
@@ -53,7 +46,7 @@ describe('what a wall adds to a leaf', () => {
   });
 
   test('is the difference to the same leaf before the same wall black to the sun and as cool as the air', () => {
-    const { heat, row, lit, told } = asked([wall('white')]);
+    const { heat, row, lit, told } = asked([whiteWall('white')]);
     const leaf = heat.leaves('thirsty', row);
     const bare = { ...lit.around, walls: null };
     const adds = Array.from(
@@ -65,9 +58,9 @@ describe('what a wall adds to a leaf', () => {
   });
 
   test('is not told of a wall far off, nor of one that the sun does not reach, nor of a fruit', () => {
-    expect(asked([wall('white', 11)]).told).toEqual([]);
+    expect(asked([whiteWall('white', 11)]).told).toEqual([]);
     const roof: Feature = { id: 'r', kind: 'canopy', center: [6, 4], length: 60, width: 60, height: 3, density: 1 };
-    expect(asked([wall('white'), roof]).told).toEqual([]);
-    expect(asked([wall('white')], 'blueberry').told).toEqual([]);
+    expect(asked([whiteWall('white'), roof]).told).toEqual([]);
+    expect(asked([whiteWall('white')], 'blueberry').told).toEqual([]);
   });
 });

@@ -5,7 +5,7 @@ import { yardRules } from '../../../../../engine/advice/site/rules/yard-rules.ts
 import { roofOf } from '../../../../../engine/advice/site/search/candidates.ts';
 import { turnedLattice } from '../../../../../engine/advice/site/search/turned-lattice.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
-import { randomFrom } from '../../../cast/random-plans.ts';
+import { randomFrom } from '../../../../parts/random.ts';
 
 test('nodes tell of a roof on the lattice whether anybody sees it as looking at all of its edge does', () => {
   const plan = demoPlan('lane');

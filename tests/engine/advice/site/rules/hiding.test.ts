@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { hidingOf } from '../../../../../engine/advice/site/rules/hiding.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
-import type { Canopy, Cloth, Feature, Screen } from '../../../../../engine/plan/types.ts';
+import type { Canopy, Cloth, Feature, Screen, PlanPoint } from '../../../../../engine/plan/types.ts';
+import { wall } from '../../../../parts/drawn.ts';
 import { yardPlan } from '../../../load/yard-plan.ts';
 
 test('the window behind the lane yard, over most of its ground, binds nothing until somebody says so; the lane does', () => {
@@ -26,16 +27,13 @@ test(
 );
 
 test('cloth is hidden only if all of its edge is: not with three corners behind the wall, nor with a gap before its middle', () => {
-  const wall = (id: string, from: number, to: number): Feature => ({
-    id,
-    kind: 'wall',
-    path: [
+  const westWall = (id: string, from: number, to: number): Feature => {
+    const path: PlanPoint[] = [
       [1, from],
       [1, to],
-    ],
-    height: 3,
-    thickness: 0.2,
-  });
+    ];
+    return wall(id, path, { height: 3 });
+  };
   const lane: Feature = { id: 'lane', kind: 'eye', path: [[-1, 4]], height: 1.6 };
   const plant: Feature = { id: 'pot', kind: 'plant', at: [6, 4], height: 1, spread: 0.6, plant: 'lemon' };
   const isHidden = (cloth: Cloth, ...walls: Feature[]) => hidingOf(yardPlan([plant, lane, ...walls])).isHidden(cloth);
@@ -51,9 +49,9 @@ test('cloth is hidden only if all of its edge is: not with three corners behind 
     density: 0.5,
   };
   for (const cloth of [roof, screen]) {
-    expect(isHidden(cloth, wall('whole', -20, 28))).toBe(true);
+    expect(isHidden(cloth, westWall('whole', -20, 28))).toBe(true);
     // Past the wall's end the line runs 0.45 m sideways a metre: of what is 2 m behind it, it shows from y = 5.35 on.
-    expect(isHidden(cloth, wall('short', -20, 4.9))).toBe(false);
-    expect(isHidden(cloth, wall('one', -20, 3.9), wall('other', 4.1, 28))).toBe(false);
+    expect(isHidden(cloth, westWall('short', -20, 4.9))).toBe(false);
+    expect(isHidden(cloth, westWall('one', -20, 3.9), westWall('other', 4.1, 28))).toBe(false);
   }
 });

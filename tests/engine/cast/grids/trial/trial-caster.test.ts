@@ -5,7 +5,8 @@ import type { Passes } from '../../../../../engine/cast/passes.ts';
 import { inYearlySpan } from '../../../../../engine/plan/dates/year-span.ts';
 import type { Canopy, Feature, Plan, Screen } from '../../../../../engine/plan/types.ts';
 import { buildScene, clothSheets, stateOf } from '../../../../../engine/scene/build.ts';
-import { randomFrom, randomPlan } from '../../random-plans.ts';
+import { randomFrom } from '../../../../parts/random.ts';
+import { randomPlan } from '../../random-plans.ts';
 
 const DAYS = ['01-10', '05-01', '07-01', '08-20', '12-01'];
 const COUNT = 60;

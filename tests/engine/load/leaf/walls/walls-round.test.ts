@@ -14,18 +14,13 @@ import type { Canopy, Cloth, Colour, Feature, Plan, PlanPoint } from '../../../.
 import { buildScene, clothSheets } from '../../../../../engine/scene/build.ts';
 import { planDirection } from '../../../../../engine/scene/direction.ts';
 import { REFLECTS } from '../../../../../engine/scene/reflects.ts';
+import { wall } from '../../../../parts/drawn.ts';
 import { valueOf } from '../../../../parts/outcome.ts';
-import { randomFrom } from '../../../cast/random-plans.ts';
+import { randomFrom, drawnBetween } from '../../../../parts/random.ts';
 import { yardPlan } from '../../yard-plan.ts';
 
-const wall = (id: string, path: readonly PlanPoint[], height: number, colour?: Colour): Feature => ({
-  id,
-  kind: 'wall',
-  path,
-  height,
-  thickness: 0.2,
-  ...(colour === undefined ? {} : { colour }),
-});
+const coloured = (id: string, path: readonly PlanPoint[], height: number, colour?: Colour): Feature =>
+  wall(id, path, { height, ...(colour === undefined ? {} : { colour }) });
 const laidOut = (plan: Plan) => {
   const scene = buildScene(plan);
   return { plan, scene, heat: valueOf(heatDayOf(plan, scene, { kind: 'heatwave' })), sky: createSkyViewer(scene) };
@@ -42,7 +37,7 @@ describe('what a wall hides', () => {
         [1.1, -900],
         [1.1, 900],
       ];
-      const { scene, heat } = laidOut(yardPlan([wall('w', path, height)]));
+      const { scene, heat } = laidOut(yardPlan([coloured('w', path, height)]));
       const glow = createWallsRound(scene).at(heat, [0, 0, 1e-6]);
       expect(Math.abs((glow?.sky ?? 0) - 0.5 * (1 - Math.cos((angle * Math.PI) / 180)))).toBeLessThan(0.02);
     },
@@ -54,7 +49,7 @@ describe('what a wall hides', () => {
       [1.1, -900],
       [1.1, 900],
     ];
-    const { scene, heat } = laidOut(yardPlan([wall('w', path, z)]));
+    const { scene, heat } = laidOut(yardPlan([coloured('w', path, z)]));
     const glow = createWallsRound(scene).at(heat, [0, 0, z]);
     expect(Math.abs((glow?.ground ?? 0) - 0.5 * (1 - Math.cos((angle * Math.PI) / 180)))).toBeLessThan(0.02);
   });
@@ -76,7 +71,7 @@ test('without a wall or building nothing is thrown, and a hedge or a wall that l
 test('what each wall throws alone adds up to what all of them throw, and names its wall', () => {
   const { scene, heat } = laidOut(
     yardPlan([
-      wall(
+      coloured(
         'north',
         [
           [2, 6],
@@ -85,7 +80,7 @@ test('what each wall throws alone adds up to what all of them throw, and names i
         2.5,
         'white',
       ),
-      wall(
+      coloured(
         'west',
         [
           [3, 1],
@@ -94,7 +89,7 @@ test('what each wall throws alone adds up to what all of them throw, and names i
         2,
         'dark',
       ),
-      wall(
+      coloured(
         'behind',
         [
           [2, 7],
@@ -122,7 +117,7 @@ test('a white wall throws more light than a dark one, and a dark one glows more'
     [7, 30],
   ];
   const [white, dark] = (['white', 'dark'] as const).map((colour) => {
-    const { scene, heat } = laidOut(yardPlan([wall('w', path, 2.5, colour)]));
+    const { scene, heat } = laidOut(yardPlan([coloured('w', path, 2.5, colour)]));
     return createWallsRound(scene).at(heat, [6, 4, 1])!;
   });
   const sum = (values: Float64Array) => values.reduce((total, value) => total + value, 0);
@@ -149,10 +144,10 @@ test('cloth or a crown before a wall hides it; behind it changes nothing', () =>
     const { scene, heat } = laidOut(yardPlan(features));
     return createWallsRound(scene).at(heat, [6, 4, 1])?.sky ?? 0;
   };
-  const bare = seen([wall('w', path, 2.5)]);
+  const bare = seen([coloured('w', path, 2.5)]);
   expect(bare).toBeGreaterThan(0.1);
-  expect(seen([wall('w', path, 2.5), screen(7)])).toBe(0);
-  expect(seen([wall('w', path, 2.5), screen(9)])).toBe(bare);
+  expect(seen([coloured('w', path, 2.5), screen(7)])).toBe(0);
+  expect(seen([coloured('w', path, 2.5), screen(9)])).toBe(bare);
 });
 
 /** The rule read plainly: every ray by itself, what shines where it ends, no patches, no tables. */
@@ -227,11 +222,11 @@ function plainLeaf(yard: ReturnType<typeof laidOut>, point: SpacePoint, k: numbe
 
 /** A court of walls of any colour and turn, its sides now and then open. */
 function randomCourt(random: () => number) {
-  const between = (low: number, high: number) => low + random() * (high - low);
+  const between = drawnBetween(random);
   const [wide, deep] = [between(3, 9), between(3, 9)];
   const colours: readonly Colour[] = ['white', 'light', 'mid', 'dark'];
   const side = (id: string, a: PlanPoint, b: PlanPoint): Feature[] =>
-    random() < 0.2 ? [] : [wall(id, [a, b], between(1, 5), colours[Math.floor(random() * 4)])];
+    random() < 0.2 ? [] : [coloured(id, [a, b], between(1, 5), colours[Math.floor(random() * 4)])];
   const features = [
     ...side('s', [0.2, 0], [wide - 0.2, 0]),
     ...side('n', [0.2, deep], [wide - 0.2, deep]),
@@ -277,7 +272,7 @@ test('so is one that touches a wall, or nearly (seeds 51 to 100)', () => {
 
 describe('under cloth that is tried', () => {
   const yard = yardPlan([
-    wall(
+    coloured(
       'north',
       [
         [1, 7],
@@ -286,7 +281,7 @@ describe('under cloth that is tried', () => {
       2.6,
       'white',
     ),
-    wall(
+    coloured(
       'west',
       [
         [1, 1],

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkPlan } from '../../../../../engine/plan/check/check.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Site, YardOption } from '../../../../../engine/plan/types.ts';
+import { wall } from '../../../../parts/drawn.ts';
 
 const base = demoPlan('courtyard');
 
@@ -12,13 +13,6 @@ function saysOf(features: readonly Feature[], more: Partial<Plan> = {}): string[
   return problems.map(({ pointer, message }) => `${pointer} ${message}`);
 }
 
-const wall = (id: string, path: [number, number][], height = 2): Feature => ({
-  id,
-  kind: 'wall',
-  path,
-  height,
-  thickness: 0.2,
-});
 const plant = (at: [number, number], height = 1): Feature => ({ id: 'p', kind: 'plant', at, height, spread: 0.6 });
 const roof: Feature = {
   id: 'c',
@@ -77,7 +71,7 @@ describe('the sanity walk', () => {
             [0, 0],
             [5, 0],
           ],
-          18,
+          { height: 18 },
         ),
       ]),
     ).toEqual(['/features/0/height Wall "w" is 18 m high; did you mean 1.8 m?']);
@@ -89,7 +83,7 @@ describe('the sanity walk', () => {
             [0, 0],
             [5, 0],
           ],
-          4,
+          { height: 4 },
         ),
       ]),
     ).toEqual(['/features/0/height Wall "w" is 4 m high; is that right?']);
@@ -101,7 +95,7 @@ describe('the sanity walk', () => {
             [0, 0],
             [5, 0],
           ],
-          3.9,
+          { height: 3.9 },
         ),
       ]),
     ).toEqual([]);
