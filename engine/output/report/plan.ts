@@ -15,7 +15,7 @@ import { crownsOf, gradeNumbersAt } from '../map/grade-numbers.ts';
 import { plantLetter } from '../map/heat-map.ts';
 import { escaped } from '../sheet/markup.ts';
 import { scaleFor } from '../sheet/to-scale.ts';
-import { coordinate, label, pathThrough, svgPicture } from './svg.ts';
+import { coordinate, label, lineThrough, ringThrough, svgPicture } from './svg.ts';
 
 /** The longer side of the yard, and the room round it. [drawing units] */
 const LONG_SIDE = 1000;
@@ -42,7 +42,7 @@ export function planPicture(plan: Plan, load: LoadResult | null, units: Units): 
   const paper = scaleFor((width + 2 * ROOM) / scale, (height + 2 * ROOM) / scale, 0);
   const inside = [
     load === null ? '' : `<defs>${patterns()}</defs>${gradeAreas(load, frame)}`,
-    `<path d="${pathThrough(openRing(plan.site.boundary).map(frame.at), true)}" fill="none" stroke="black" ` +
+    `<path d="${ringThrough(openRing(plan.site.boundary).map(frame.at))}" fill="none" stroke="black" ` +
       `stroke-width="1.5" stroke-dasharray="14 5 3 5"/>`,
     ...plan.features.map((feature) => drawn(feature, frame)),
     load === null ? '' : gradeNumbers(plan, load, frame),
@@ -125,8 +125,10 @@ function gradeNumbers(plan: Plan, { grid, cells }: LoadResult, { at }: Frame): s
 }
 
 function drawn(feature: Feature, { at, scale }: Frame): string {
-  const line = (points: readonly PlanPoint[], closed: boolean, style: string) =>
-    `<path d="${pathThrough(points.map(at), closed)}" ${style}/>`;
+  const line = (points: readonly PlanPoint[], style: string): string =>
+    `<path d="${lineThrough(points.map(at))}" ${style}/>`;
+  const ring = (points: readonly PlanPoint[], style: string): string =>
+    `<path d="${ringThrough(points.map(at))}" ${style}/>`;
   const disc = (center: PlanPoint, radius: number, style: string) => {
     const [x, y] = at(center);
     return `<circle cx="${coordinate(x)}" cy="${coordinate(y)}" r="${coordinate(radius * scale)}" ${style}/>`;
@@ -135,17 +137,15 @@ function drawn(feature: Feature, { at, scale }: Frame): string {
     case 'wall':
       return line(
         feature.path,
-        false,
         `fill="none" stroke="black" stroke-width="${coordinate(Math.max(4, feature.thickness * scale))}"`,
       );
     case 'hedge':
       return line(
         feature.path,
-        false,
         `fill="none" stroke="#777" stroke-width="${coordinate(Math.max(4, feature.thickness * scale))}"`,
       );
     case 'building':
-      return line(openRing(feature.outline), true, 'fill="white" stroke="black" stroke-width="4"');
+      return ring(openRing(feature.outline), 'fill="white" stroke="black" stroke-width="4"');
     case 'tree':
       return disc(
         feature.at,
@@ -153,11 +153,11 @@ function drawn(feature: Feature, { at, scale }: Frame): string {
         'fill="none" stroke="black" stroke-width="2" stroke-dasharray="2 6" stroke-linecap="round"',
       );
     case 'canopy':
-      return line(canopyRing(feature), true, 'fill="none" stroke="black" stroke-width="3" stroke-dasharray="12 6"');
+      return ring(canopyRing(feature), 'fill="none" stroke="black" stroke-width="3" stroke-dasharray="12 6"');
     case 'screen':
-      return line(feature.path, false, 'fill="none" stroke="black" stroke-width="5" stroke-dasharray="12 6"');
+      return line(feature.path, 'fill="none" stroke="black" stroke-width="5" stroke-dasharray="12 6"');
     case 'bed':
-      return line(openRing(feature.outline), true, 'fill="none" stroke="black" stroke-width="2"');
+      return ring(openRing(feature.outline), 'fill="none" stroke="black" stroke-width="2"');
     case 'plant':
       return disc(feature.at, feature.spread / 2, 'fill="none" stroke="black" stroke-width="2"');
     default:
@@ -175,7 +175,7 @@ function northArrow(plan: Plan, width: number): string {
   const [x, y] = [width + ROOM / 2, -ROOM / 6];
   const tip = [x + dx * 20, y - dy * 20] as const;
   return (
-    `<path d="${pathThrough([[x - dx * 20, y + dy * 20], tip], false)}" stroke="black" ` +
+    `<path d="${lineThrough([[x - dx * 20, y + dy * 20], tip])}" stroke="black" ` +
     `stroke-width="3"/><circle cx="${coordinate(tip[0])}" cy="${coordinate(tip[1])}" ` +
     `r="5"/>${label(x + dx * 36, y - dy * 36 + 7, 'N', 20)}`
   );

@@ -4,7 +4,7 @@ import type { Section, SectionPoint } from '../../advice/sight/section.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { scaleFor } from '../sheet/to-scale.ts';
-import { coordinate, label, pathThrough, svgPicture } from './svg.ts';
+import { coordinate, label, lineThrough, svgPicture } from './svg.ts';
 
 const PER_METRE = 100;
 const MARGIN = 50;
@@ -38,9 +38,7 @@ export function sectionPicture(title: string, { cloth, plant, slip }: Section, u
         `height="${coordinate(plant.pot.height * PER_METRE)}" fill="none" stroke="black" stroke-width="3"/>`,
     `<ellipse cx="0" cy="${coordinate(-(foot + crown) / 2)}" rx="${coordinate(reach)}" ` +
       `ry="${coordinate((crown - foot) / 2)}" fill="none" stroke="black" stroke-width="2"/>`,
-    ...sheets.map(
-      (ends) => `<path d="${pathThrough(ends, false)}" stroke="black" stroke-width="5" stroke-dasharray="12 6"/>`,
-    ),
+    ...sheets.map((ends) => `<path d="${lineThrough(ends)}" stroke="black" stroke-width="5" stroke-dasharray="12 6"/>`),
     slip === null ? '' : ray(at(slip.ray[0]), at(slip.ray[1]), right, top, slip.when, letters),
     height(plant.top, 0),
     ...cloth.map(([end]) => height(end.height, end.along * PER_METRE + 3 * letters)),
@@ -62,7 +60,7 @@ function ray(
   const share = Math.min(1, (right - MARGIN - from[0]) / dx, dy < 0 ? (top + HEAD / 2 - from[1]) / dy : 1);
   const end: [number, number] = [from[0] + share * dx, from[1] + share * dy];
   return (
-    `<path d="${pathThrough([from, end], false)}" stroke="black" stroke-width="2" stroke-dasharray="3 ` +
+    `<path d="${lineThrough([from, end])}" stroke="black" stroke-width="2" stroke-dasharray="3 ` +
     `5"/><circle cx="${coordinate(end[0])}" cy="${coordinate(end[1])}" r="9" fill="white" stroke="black" ` +
     `stroke-width="2"/>${label(end[0], end[1] - 16, when, letters)}`
   );

@@ -9,8 +9,13 @@ export function coordinate(value: number): string {
 }
 
 /** An SVG path through points. */
-export function pathThrough(points: readonly (readonly [number, number])[], closed: boolean): string {
-  return `M${points.map(([x, y]) => `${coordinate(x)} ${coordinate(y)}`).join('L')}${closed ? 'Z' : ''}`;
+export function lineThrough(points: readonly (readonly [number, number])[]): string {
+  return `M${points.map(([x, y]) => `${coordinate(x)} ${coordinate(y)}`).join('L')}`;
+}
+
+/** The same back to the first. */
+export function ringThrough(points: readonly (readonly [number, number])[]): string {
+  return `${lineThrough(points)}Z`;
 }
 
 /** Words with a white rim, readable over hatching. */

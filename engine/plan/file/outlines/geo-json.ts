@@ -40,20 +40,25 @@ function outlinesOf(thing: unknown): Found[] {
   if (!isRecord(thing)) return [];
   const geometry = thing.type === 'Feature' && isRecord(thing.geometry) ? thing.geometry : thing;
   const name = isRecord(thing.properties) && typeof thing.properties.name === 'string' ? thing.properties.name : null;
-  const of = (points: unknown, closed: boolean): Found[] => {
-    const read = pathIn(points);
-    return read === null ? [] : [{ name, points: closed ? read.slice(0, -1) : read, closed }];
+  const lineIn = (value: unknown): Found[] => {
+    const points = pathIn(value);
+    return points === null ? [] : [{ name, points, closed: false }];
+  };
+  const ringIn = (value: unknown): Found[] => {
+    const points = pathIn(value);
+    // Its last point is its first again.
+    return points === null ? [] : [{ name, points: points.slice(0, -1), closed: true }];
   };
   const parts = Array.isArray(geometry.coordinates) ? (geometry.coordinates as readonly unknown[]) : [];
   switch (geometry.type) {
     case 'LineString':
-      return of(parts, false);
+      return lineIn(parts);
     case 'MultiLineString':
-      return parts.flatMap((line) => of(line, false));
+      return parts.flatMap(lineIn);
     case 'Polygon':
-      return of(parts[0], true);
+      return ringIn(parts[0]);
     case 'MultiPolygon':
-      return parts.flatMap((polygon) => (Array.isArray(polygon) ? of(polygon[0], true) : []));
+      return parts.flatMap((polygon) => (Array.isArray(polygon) ? ringIn(polygon[0]) : []));
     default:
       return [];
   }
