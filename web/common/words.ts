@@ -40,13 +40,6 @@ export function hourNumber(hour: number, clock: '24' | '12'): number {
   return clock === '24' ? hour : ((hour + 11) % 12) + 1;
 }
 
-const SIDES = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
-
-/** The nearest of eight sides. @param bearing true [°] */
-export function sideWords(bearing: number): string {
-  return SIDES[((Math.round(bearing / 45) % 8) + 8) % 8];
-}
-
 /** "just now", "3 hours ago", "2 weeks ago". */
 export function agoWords(thenMs: number, nowMs: number): string {
   const minutes = Math.max(0, (nowMs - thenMs) / 60_000);

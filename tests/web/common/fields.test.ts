@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { FIELDS } from '../../../web/common/fields/feature-fields.ts';
-import { usualDoubt } from '../../../web/common/fields/known-by.ts';
+import { knownAs } from '../../../web/common/fields/known-by.ts';
 import type { NumberField } from '../../../web/common/fields/number-field.ts';
 import { readField, showNumber } from '../../../web/common/fields/read-field.ts';
 
@@ -63,7 +63,9 @@ test('a reading may leave a number out', () => {
 });
 
 test('nobody’s guess is as good as a tape: 2 cm by tape, a twentieth by paces, a fifth by eye', () => {
-  expect([usualDoubt('tape', 6), usualDoubt('paced', 6), usualDoubt('shadow', 6), usualDoubt('guess', 6)]).toEqual([
-    0.02, 0.3, 0.3, 1.2,
-  ]);
+  const off = (['tape', 'paced', 'shadow', 'guess'] as const).map((by) => knownAs(by, 6, 'length').pm);
+  expect(off).toEqual([0.02, 0.3, 0.3, 1.2]);
+  // A thin crown and a frame that is not turned are no surer than others.
+  expect(knownAs('guess', 0.2, 'percent')).toEqual({ by: 'guess', pm: 0.1 });
+  expect(knownAs('guess', 0, 'degrees').pm).toBeGreaterThan(knownAs('compass', 0, 'degrees').pm ?? 0);
 });

@@ -1,5 +1,5 @@
+import { compassWord } from '../../../engine/index.ts';
 import type { DayTable } from '../../../engine/index.ts';
-import { sideWords } from '../../common/words.ts';
 
 /** "sun 38° high", or "the sun is down". */
 export function heightWords(table: DayTable, minute: number): string {
@@ -9,7 +9,7 @@ export function heightWords(table: DayTable, minute: number): string {
 
 /** " in the west"; empty while the sun is down. */
 export function whereWords(table: DayTable, minute: number): string {
-  return table.altitude[minute] <= 0 ? '' : ` in the ${sideWords(table.azimuth[minute])}`;
+  return table.altitude[minute] <= 0 ? '' : ` in the ${compassWord(table.azimuth[minute])}`;
 }
 
 /** How likely hot sun is at that minute, in a few words; empty when it is not, or not known. */

@@ -1,13 +1,11 @@
+import { defaultPm } from '../../../engine/index.ts';
 import type { Knowledge, KnownBy } from '../../../engine/index.ts';
+import type { FieldUnit } from './number-field.ts';
 
-/** How far a number may be off when nobody says: 2 cm by tape, 5 % by shadow or paces, 20 % guessed. */
-export function usualDoubt(by: KnownBy, value: number): number {
-  const share = by === 'guess' ? 0.2 : 0.05;
-  return by === 'tape' ? 0.02 : Math.round(Math.abs(value) * share * 1000) / 1000;
-}
-
-export function guessed(value: number): Knowledge {
-  return { by: 'guess', pm: usualDoubt('guess', value) };
+/** How a number in a box is known, and how far it may be off where nobody has said. */
+export function knownAs(by: KnownBy, value: number, unit: FieldUnit): Knowledge {
+  const pm = defaultPm(by, value, unit === 'percent' ? 'share' : unit === 'degrees' ? 'bearing' : 'length');
+  return { by, pm: Math.round(pm * 1000) / 1000 };
 }
 
 export const KNOWN_BY_WORDS: Readonly<Record<KnownBy, string>> = {

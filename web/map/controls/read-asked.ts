@@ -1,5 +1,5 @@
 import type { crownGuess, FeatureChanges, Knowledge, Units } from '../../../engine/index.ts';
-import { guessed } from '../../common/fields/known-by.ts';
+import { knownAs } from '../../common/fields/known-by.ts';
 import type { NumberField } from '../../common/fields/number-field.ts';
 import { readField } from '../../common/fields/read-field.ts';
 
@@ -33,7 +33,8 @@ export function readAsked(
     const first = suggestedFor(field, guess);
     if (text === '' && first !== undefined) {
       changes[field.key] = first;
-      how[field.key] = (field.key === 'openness' ? guess?.how.openness : undefined) ?? guessed(first);
+      how[field.key] =
+        (field.key === 'openness' ? guess?.how.openness : undefined) ?? knownAs('guess', first, field.unit);
       continue;
     }
     const entry = readField(field, text, units);

@@ -1,5 +1,6 @@
 import { METRES_PER_FOOT, parseLength } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
+import { siteClock } from '../../common/site-clock.ts';
 import { plan, units } from '../../state/yard.ts';
 
 /** A point as typed: "3 2", "3,2" or "3.5; 2.1", right and up in the yard's unit. `null` when it is none. */
@@ -19,12 +20,6 @@ export function pointText([x, y]: PlanPoint): string {
 
 /** The date and time now, by the clocks of the yard: "2026-05-02" and "10:00". */
 export function siteNow(at = new Date()): { readonly date: string; readonly time: string } {
-  const [date, time] = new Intl.DateTimeFormat('sv-SE', {
-    timeZone: plan.value.site.timeZone,
-    dateStyle: 'short',
-    timeStyle: 'short',
-  })
-    .format(at)
-    .split(' ');
+  const [date, time] = siteClock(plan.value.site.timeZone, at).split('T');
   return { date, time };
 }

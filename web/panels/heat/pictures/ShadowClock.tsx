@@ -1,7 +1,7 @@
 import './pictures.css';
-import { formatLength, upBearingOf, dayWords } from '../../../../engine/index.ts';
+import { formatLength, upBearingOf, dayWords, compassWord } from '../../../../engine/index.ts';
 import { stickMark, stickMarks } from '../../../charts/shadow-clock.ts';
-import { clockWords, sideWords } from '../../../common/words.ts';
+import { clockWords } from '../../../common/words.ts';
 import { shownClock } from '../../../state/clock.ts';
 import { day, sunNow } from '../../../state/results.ts';
 import { plan, units } from '../../../state/yard.ts';
@@ -25,7 +25,7 @@ export function ShadowClock() {
   const shortest = marks.toSorted((a, b) => a.length - b.length)[0];
   const finding = shortest
     ? `On ${dayWords(picturedDay.value)} a stick of ${stick.words} throws its shortest shadow about ` +
-      `${clock(shortest.clock)}: ${inUnits(shortest.length)} to the ${sideWords(shortest.bearing)}.`
+      `${clock(shortest.clock)}: ${inUnits(shortest.length)} to the ${compassWord(shortest.bearing)}.`
     : `On ${dayWords(picturedDay.value)} the sun does not rise high enough to throw a shadow that could be found.`;
   return (
     <details class="picture">
@@ -62,7 +62,7 @@ export function ShadowClock() {
               <tr key={at}>
                 <th scope="row">{clock(at)}</th>
                 <td>
-                  {sideWords(bearing)}, {bearing.toFixed(0)}°
+                  {compassWord(bearing)}, {bearing.toFixed(0)}°
                 </td>
                 <td>{inUnits(length)}</td>
               </tr>

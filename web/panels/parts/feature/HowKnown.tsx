@@ -1,6 +1,6 @@
 import { setHow } from '../../../../engine/index.ts';
 import type { Feature, KnownBy } from '../../../../engine/index.ts';
-import { KNOWN_BY_WORDS, usualDoubt } from '../../../common/fields/known-by.ts';
+import { KNOWN_BY_WORDS, knownAs } from '../../../common/fields/known-by.ts';
 import type { NumberField } from '../../../common/fields/number-field.ts';
 import { calledOf } from '../../../map/drawing/feature-edits.ts';
 import { commitEdit } from '../../../state/edit.ts';
@@ -20,7 +20,7 @@ export function HowKnown({ feature, field }: Props) {
   const label = `${field.label}: how known`;
 
   function change(next: KnownBy): void {
-    const knowledge = next === 'tape' ? undefined : { by: next, pm: usualDoubt(next, value ?? 0) };
+    const knowledge = next === 'tape' ? undefined : knownAs(next, value ?? 0, field.unit);
     commitEdit(
       `Say how ${calledOf(feature)}'s ${field.label.toLowerCase()} is known`,
       setHow(plan.value, feature.id, field.key, knowledge),
