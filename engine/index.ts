@@ -230,7 +230,7 @@ export { payoffMap } from './advice/site/payoff-map.ts';
 export type { LivingScreen } from './advice/site/living-screen.ts';
 export type { PotMove } from './advice/site/moved-and-covered.ts';
 export { type MoreForms, moreForms } from './advice/site/more-forms.ts';
-export { siteOf } from './advice/site/site.ts';
+export { lookOver, siteOf } from './advice/site/site.ts';
 export { type Sight, type SiteSeen, siteSeen } from './advice/site/sights.ts';
 export { type Trial, type TrialScore, createTrial } from './advice/site/scoring/trial.ts';
 export type { ClothKind, ClothSize, OptionPlant, SiteOption, SiteRequest, SiteResult } from './advice/site/types.ts';

@@ -11,7 +11,7 @@ import { responseOf, shadeAnswers, turnedResponse } from '../../engine/advice/si
 import { targetsOf } from '../../engine/advice/site/search/targets.ts';
 import { turnedLattice } from '../../engine/advice/site/search/turned-lattice.ts';
 import { turnedRays } from '../../engine/advice/site/search/turned-rays.ts';
-import { siteOf } from '../../engine/advice/site/site.ts';
+import { lookOver, siteOf } from '../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../engine/advice/site/types.ts';
 import { gridOf } from '../../engine/load/light/grid-of.ts';
 import { plantLoadsOf } from '../../engine/load/load-of.ts';
@@ -53,6 +53,15 @@ export function casesOf(): BenchCase[] {
       ],
     },
     {
+      name: 'site, the yard laid out',
+      note: 'what every search asks first; the page has it asked while the form is filled in',
+      variants: (['courtyard', 'lane'] as const).flatMap(yardLaidOut),
+      ratios: [
+        { of: 'courtyard, looked over before', to: 'courtyard, never seen' },
+        { of: 'lane, looked over before', to: 'lane, never seen' },
+      ],
+    },
+    {
       name: 'site, one screen scored',
       variants: screenScored(),
       ratios: [{ of: 'by the tables of the search', to: 'by the leaf of each ray' }],
@@ -81,6 +90,19 @@ function search(name: DemoName, request: SiteRequest): number {
 
 function whole(name: DemoName, request: SiteRequest): number {
   return valueOf(siteOf(demoPlan(name), request)).bound;
+}
+
+function yardLaidOut(name: DemoName): Variant[] {
+  const known = once(() => {
+    const plan = demoPlan(name);
+    lookOver(plan);
+    return plan;
+  });
+  const laidOut = (plan: Plan): number => valueOf(layOut(plan, {}, () => undefined)).pairs.count;
+  return [
+    { name: `${name}, never seen`, run: () => laidOut(structuredClone(demoPlan(name))) },
+    { name: `${name}, looked over before`, run: () => laidOut(known()) },
+  ];
 }
 
 /** Places of the search of which the plain trial scores one in so many. */

@@ -33,6 +33,7 @@ export const METHODS = {
   tomorrow: 'advice',
   weeksAt: 'advice',
 
+  lookOver: 'search',
   moreForms: 'search',
   site: 'search',
 

@@ -1,5 +1,6 @@
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { answersOf } from './answers.ts';
 import { candidatesOf } from './choose.ts';
 import { inFull } from './in-full.ts';
@@ -28,4 +29,14 @@ export function siteOf(
   const full = inFull(laidOut, stretch(progress, 0.85, 1));
   const answers = answersOf(near.candidates, (candidate) => weighed(laidOut, candidate, full(candidate)));
   return { ok: true, value: resultOf(laidOut, standings, answers, near.tried) };
+}
+
+/**
+ * Finds out what every search of a yard asks first. It is kept by the plan and its parts, so that a search that comes
+ * after it begins with that known.
+ * @returns or what is wrong with the plan
+ */
+export function lookOver(plan: Plan, weather?: Weather): Outcome<true> {
+  const found = layOut(plan, { weather }, () => undefined);
+  return found.ok ? { ok: true, value: true } : found;
 }

@@ -6,7 +6,17 @@ import { plan, units } from '../../state/yard.ts';
 import { FoundOptions } from './FoundOptions.tsx';
 import { Limits } from './Limits.tsx';
 import { foundMarks } from './marked.ts';
-import { EVERYONE, cancelSearch, findTheBest, found, growing, largestSizes, searchProblem, wish } from './search.ts';
+import {
+  EVERYONE,
+  cancelSearch,
+  findTheBest,
+  found,
+  growing,
+  largestSizes,
+  lookAhead,
+  searchProblem,
+  wish,
+} from './search.ts';
 import type { Wish } from './search.ts';
 import { Word } from './Word.tsx';
 
@@ -31,7 +41,9 @@ export function FindBest() {
   useEffect(() => {
     form.current?.scrollIntoView({ block: 'nearest' });
     form.current?.querySelector('select')?.focus({ preventScroll: true });
+    const stopLooking = lookAhead();
     return () => {
+      stopLooking();
       foundMarks.value = [];
     };
   }, []);

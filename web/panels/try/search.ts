@@ -57,6 +57,18 @@ export const more = signal<MoreForms | null>(null);
 export const searchProblem = signal<string | null>(null);
 let controller: AbortController | null = null;
 
+/**
+ * While the form is filled in, the worker that will search looks the yard over: whoever presses the button then waits
+ * for the search alone.
+ * @returns calls it off, unless it is done
+ */
+export function lookAhead(): () => void {
+  const mine = new AbortController();
+  // Called off or broken: the search finds it all out by itself.
+  askEngine('lookOver', { plan: bare(plan.peek()) }, { signal: mine.signal }).catch(() => undefined);
+  return () => mine.abort();
+}
+
 export async function findTheBest(): Promise<void> {
   cancelSearch();
   const mine = new AbortController();

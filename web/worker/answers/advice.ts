@@ -7,6 +7,7 @@ import {
   fieldSheet,
   hiddenHeights,
   letterPictures,
+  lookOver,
   moreForms,
   nextStepOf,
   payoffMap,
@@ -129,6 +130,7 @@ export const answers = {
     sure(hiddenHeights(plan, eye, built.features)),
   ),
   letter: ({ plan, id }: { readonly plan: Plan; readonly id: string }) => letterPictures(plan, id),
+  lookOver: ({ plan }: { readonly plan: Plan }, { weather }: Task) => lookOver(plan, weather),
   marks: ({ plan, marks, units }: InUnits & { readonly marks: readonly ShadowMark[] }) =>
     shadowMarks(plan, marks, units),
   payoff: ({ plan, height, density, cell }: PayoffArgs, { weather }: Task) =>

@@ -1,6 +1,6 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import { demoPlan } from '../../../../engine/index.ts';
-import { cancelSearch, findTheBest, found } from '../../../../web/panels/try/search.ts';
+import { cancelSearch, findTheBest, found, lookAhead } from '../../../../web/panels/try/search.ts';
 import { searching } from '../../../../web/state/next.ts';
 import { notice, spoken } from '../../../../web/state/speech.ts';
 import { goToStage, stage } from '../../../../web/state/view.ts';
@@ -70,4 +70,16 @@ test('in another yard nothing of the search is left', async () => {
   expect(searches()[0].signal.aborted).toBe(true);
   expect([searching.value, found.value]).toEqual([null, null]);
   expect(notice.value?.text).toBe('The search was called off. Nothing has changed.');
+});
+
+test('the yard that is looked over while the form is filled in is the very one that is searched', async () => {
+  const stop = lookAhead();
+  void findTheBest();
+  await turn();
+  const [ahead, search] = asked;
+  expect([ahead.method, search.method]).toEqual(['lookOver', 'site']);
+  expect((ahead.args as { plan: unknown }).plan).toEqual((search.args as { plan: unknown }).plan);
+  expect(ahead.signal.aborted).toBe(false);
+  stop();
+  expect([ahead.signal.aborted, search.signal.aborted]).toEqual([true, false]);
 });
