@@ -45,7 +45,8 @@ test(
     await page.getByRole('button', { name: 'Find the best cloth' }).press('Enter');
     await page.evaluate(noteSearches);
     await find.press('Enter');
-    await expect.poll(() => page.evaluate(countSearches)).toBe(1);
+    // It waits for the look over the yard that began with the form.
+    await expect.poll(() => page.evaluate(countSearches), { timeout: 20_000 }).toBe(1);
     await finding.getByRole('button', { name: 'Cancel' }).press('Enter');
     await find.waitFor({ state: 'attached' });
     // Nothing goes on reckoning behind the person's back.

@@ -1,6 +1,7 @@
 import { type Fitted, type Footing, frameFitter } from '../../../frame/fit-frame.ts';
 import { blockersBelow } from '../../../frame/layout/surroundings.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
+import { Kept } from '../../../plan/kept.ts';
 import type { Cloth, Plan, PlanPoint } from '../../../plan/types.ts';
 import { hungOf, kindOf, legsOf } from '../kinds/hung.ts';
 
@@ -12,14 +13,21 @@ export interface Prices {
   fitInTheOpen(cloth: Cloth): Fitted | null;
 }
 
+const known = new Kept<Prices>();
+
+/** Kept by the plan: one search after the other asks them. */
 export function pricesOf(plan: Plan, footing: Footing): Prices {
+  return known.of([plan], JSON.stringify(footing), () => pricesFor(plan, footing));
+}
+
+function pricesFor(plan: Plan, footing: Footing): Prices {
   const bare = { ...plan, features: [] };
-  const known = new Map<string, Fitted | null>();
+  const fits = new Map<string, Fitted | null>();
   const here = frameFitter(plan, footing);
   const inTheOpen = frameFitter(bare, footing);
   const remembered = (key: string, work: () => Fitted | null): Fitted | null => {
-    let fitted = known.get(key);
-    if (fitted === undefined) known.set(key, (fitted = work()));
+    let fitted = fits.get(key);
+    if (fitted === undefined) fits.set(key, (fitted = work()));
     return fitted;
   };
   const openly = (cloth: Cloth): Fitted | null =>

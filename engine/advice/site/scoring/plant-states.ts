@@ -16,6 +16,7 @@ import { type PlantPoints, plantPoints } from '../../../load/verdict/plant-point
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { nineAt, type Yard } from '../../../load/yard.ts';
 import { worthOf } from '../../../plan/defaults.ts';
+import { Kept } from '../../../plan/kept.ts';
 import type { Cloth, Plan, PlantRow } from '../../../plan/types.ts';
 import { buildScene, clothSheets } from '../../../scene/build.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
@@ -37,11 +38,20 @@ export interface Standings {
    * @param cloth that hangs all year
    * @param tell hears the share of the plants that is done
    */
-  under(cloth: readonly Cloth[], tell?: (done: number) => void): PlantStanding[];
+  under(cloth: readonly Cloth[], tell?: (done: number) => void): readonly PlantStanding[];
 }
 
-/** @param yard laid out for the season @returns or why a heat day cannot be made */
+const known = new Kept<Outcome<Standings>>();
+
+/**
+ * Kept by the plan: one search after the other asks it.
+ * @param yard laid out for the season @returns or why a heat day cannot be made
+ */
 export function standingsOf(yard: Yard, weather?: Weather): Outcome<Standings> {
+  return known.of([yard.plan, ...(weather ? [weather] : [])], 'season', () => laidOut(yard, weather));
+}
+
+function laidOut(yard: Yard, weather?: Weather): Outcome<Standings> {
   const { plan, scene } = yard;
   const found = heatDaysOf(plan, scene, weather);
   if (!found.ok) return found;
@@ -51,22 +61,22 @@ export function standingsOf(yard: Yard, weather?: Weather): Outcome<Standings> {
   // The heatwave day is one of the heat days; what is found for these then serves both.
   const hottest = found.value.findIndex(({ day }) => day.date === heatwave.value.day.date);
   const plants = plantFeatures(plan).map((feature) => ({ feature, places: placesOf(plan, feature) }));
+  const castUnder: Standings['under'] = (cloth, tell) => {
+    const under = yardUnder(yard, walls, cloth);
+    const sheets = cloth.flatMap(clothSheets);
+    const dayUnder = (heat: HeatDay): HeatDay => ({ ...heat, caster: casterUnder(heat.caster, sheets) });
+    const heats = found.value.map(dayUnder);
+    const heatwaveUnder = heats[hottest] ?? dayUnder(heatwave.value);
+    return plants.map((plant, k) => {
+      const standing = standingIn(under, heats, heatwaveUnder, plant);
+      tell?.((k + 1) / plants.length);
+      return standing;
+    });
+  };
+  let bare: readonly PlantStanding[] | null = null;
   return {
     ok: true,
-    value: {
-      under(cloth, tell) {
-        const under = yardUnder(yard, walls, cloth);
-        const sheets = cloth.flatMap(clothSheets);
-        const dayUnder = (heat: HeatDay): HeatDay => ({ ...heat, caster: casterUnder(heat.caster, sheets) });
-        const heats = found.value.map(dayUnder);
-        const heatwaveUnder = heats[hottest] ?? dayUnder(heatwave.value);
-        return plants.map((plant, k) => {
-          const standing = standingIn(under, heats, heatwaveUnder, plant);
-          tell?.((k + 1) / plants.length);
-          return standing;
-        });
-      },
-    },
+    value: { under: (cloth, tell) => (cloth.length > 0 ? castUnder(cloth, tell) : (bare ??= castUnder([], tell))) },
   };
 }
 
