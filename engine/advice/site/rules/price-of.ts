@@ -2,7 +2,7 @@ import { type Fitted, type Footing, frameFitter } from '../../../frame/fit-frame
 import { blockersBelow } from '../../../frame/layout/surroundings.ts';
 import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 import { Kept } from '../../../plan/kept.ts';
-import type { Cloth, Plan, PlanPoint } from '../../../plan/types.ts';
+import type { Cloth, Plan, PlanPoint, Wall } from '../../../plan/types.ts';
 import { hungOf, kindOf, legsOf } from '../kinds/hung.ts';
 
 /** What cloth costs with all that holds it up and down, worked out once a form. */
@@ -21,10 +21,9 @@ export function pricesOf(plan: Plan, footing: Footing): Prices {
 }
 
 function pricesFor(plan: Plan, footing: Footing): Prices {
-  const bare = { ...plan, features: [] };
   const fits = new Map<string, Fitted | null>();
-  const here = frameFitter(plan, footing);
-  const inTheOpen = frameFitter(bare, footing);
+  const inTheOpen = frameFitter({ ...plan, features: [] }, footing);
+  const overAWall = frameFitter({ ...plan, features: [WALL] }, footing);
   const remembered = (key: string, work: () => Fitted | null): Fitted | null => {
     let fitted = fits.get(key);
     if (fitted === undefined) fits.set(key, (fitted = work()));
@@ -35,7 +34,7 @@ function pricesFor(plan: Plan, footing: Footing): Prices {
   return {
     fit(cloth) {
       const fitted = catchesWind(plan, cloth)
-        ? remembered(`${hungOf(cloth).form()} blocked`, () => here(cloth))
+        ? remembered(`${hungOf(cloth).form()} blocked`, () => overAWall(inItsForm(cloth)))
         : openly(cloth);
       return fitted && { ...fitted, cloth: { ...cloth, frame: fitted.cloth.frame } };
     },
@@ -48,9 +47,21 @@ function catchesWind(plan: Plan, cloth: Cloth): boolean {
   return kindOf(cloth) === 'roof' && blockersBelow(plan, footprintOf(cloth), cloth.height).length > 0;
 }
 
-/** A screen as it is priced: a hair's breadth between two of one form must not tell which of them was asked first. */
+/** Keeps the wind from passing below a roof in its form, and stands in nothing else's way. */
+const WALL: Wall = {
+  id: 'wall',
+  kind: 'wall',
+  path: [
+    [-9, 0],
+    [9, 0],
+  ],
+  height: 9,
+  thickness: 0.1,
+};
+
+/** Cloth as it is priced: where it hangs must not tell which of one form was asked first. */
 function inItsForm(cloth: Cloth): Cloth {
-  if (cloth.kind === 'canopy') return cloth;
+  if (cloth.kind === 'canopy') return { ...cloth, center: [0, 0], turn: 0 };
   const path: PlanPoint[] = [[0, 0]];
   for (const [k, leg] of legsOf(cloth).entries()) {
     const [x, y] = path[k];
