@@ -59,7 +59,10 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
     order,
     measureNext: next?.key ?? null,
   };
-  return { ok: true, value: { ...value, sentence: sentenceOf(bars, next, harm), notes: notesOf(plan, bars, order) } };
+  return {
+    ok: true,
+    value: { ...value, sentence: sentenceOf(bars, next, harm, order.length > 0), notes: notesOf(plan, bars, order) },
+  };
 }
 
 /** Today's inputs, then those that only an option's features have. */

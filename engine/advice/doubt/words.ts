@@ -110,7 +110,12 @@ function offWords({ name, kind, pmText }: Omit<DoubtBar, 'advice'>, shift: numbe
 }
 
 /** The one thing to measure next, and whether climate or limits weigh more. @param harm Σ worth × harm [K·h/day] */
-export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, harm: number): string {
+export function sentenceOf(
+  bars: readonly DoubtBar[],
+  next: DoubtBar | null,
+  harm: number,
+  hasOptions: boolean,
+): string {
   const largest = bars.reduce<DoubtBar | null>(
     (most, bar) => (!bar.measurable && bar.moves > (most?.moves ?? 0) ? bar : most),
     null,
@@ -130,7 +135,7 @@ export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, har
   const asks = changesNothing
     ? next.moves <= WELL_ENOUGH * harm
       ? `The yard is measured well enough: ${most}`
-      : `No measurement in the yard would change a verdict, or which option does most: ${most}`
+      : `No measurement in the yard would change a verdict${hasOptions ? ', or which option does most' : ''}: ${most}`
     : `Measure next ${what}${next.advice === '' ? ': it' : `. ${next.advice} It`} moves the heat damage by ` +
       atMost(next.moves, harm);
   if (largest === null || largest.moves <= next.moves) return `${asks}, more than climate or limits do.`;

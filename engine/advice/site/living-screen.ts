@@ -117,7 +117,7 @@ export function livingScreen(
       ...(isPaved(plan, cloth) ? [planterWords(units)] : []),
       ...(isBestGrown ? [] : [STILL_AIR]),
       TRELLIS_CARE,
-      treeInstead(units),
+      ...(isPaved(plan, cloth) ? [] : [treeInstead(units)]),
     ],
     sources: LIVING_SOURCES,
   };

@@ -2,12 +2,15 @@
 
 import type { PlantLoad, Stretch } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
-import { edgeWord } from '../../plan/units/clock.ts';
+import { edgeWord, minutesOf } from '../../plan/units/clock.ts';
 import { capital } from '../../plan/words/first-letter.ts';
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
 import { spokenClock, spokenCount } from '../../plan/words/spoken.ts';
 import { shortEnough } from './headline-length.ts';
+
+/** After so long the hand of a clock stands where it stood. [min] */
+const HALF_A_DAY = 720;
 
 /** How the drawing stands. @param guesses how many of its numbers are */
 export function drawHeadline(plan: Plan, guesses: number): string {
@@ -52,9 +55,8 @@ function harmedHeadline(
   will: 'will' | 'may',
   sunUp: Stretch | null,
 ): string {
-  const time = worst.when === null ? '' : ` from ${edgeWords(worst.when.from, sunUp)}`;
-  const till = worst.when === null ? '' : ` to ${edgeWords(worst.when.to, sunUp)}`;
-  const first = capital(`${namedInside(plan, worst.id)} ${will} burn${time}${till}`);
+  const time = worst.when === null ? '' : stretchWords(worst.when, sunUp);
+  const first = capital(`${namedInside(plan, worst.id)} ${will} burn${time}`);
   return rest.length === 0 ? `${first}.` : fitting((names) => `${first}; so ${will} ${names}.`, plan, rest);
 }
 
@@ -64,6 +66,12 @@ function fitting(sentence: (names: string) => string, plan: Plan, plants: readon
     sentence(listWords(plants.map(({ id }) => namedInside(plan, id)))),
     sentence(`${spokenCount(plants.length)} more`),
   );
+}
+
+/** " from noon to half past eight"; where a dial would take it for less than an hour or a few, with the half of the day. */
+function stretchWords({ from, to }: Stretch, sunUp: Stretch | null): string {
+  const isHalfADay = minutesOf(to) - minutesOf(from) > HALF_A_DAY && edgeWord(to, sunUp) === null;
+  return ` from ${edgeWords(from, sunUp)} to ${edgeWords(to, sunUp)}${isHalfADay ? ' in the evening' : ''}`;
 }
 
 function edgeWords(clock: string, sunUp: Stretch | null): string {

@@ -43,7 +43,7 @@ export function potsToCool(pots: readonly PlantRoots[]): PotsToCool[] {
 
 /** "Wrap the pot in white: the lemon pot" */
 export function coolWords(plan: Plan, { help, plants }: PotsToCool): string {
-  return `${capital(HELP_WORDS[help])}: ${namesInside(plan, plants)}`;
+  return `${capital(plants.length > 1 ? HELP_WORDS[help].many : HELP_WORDS[help].one)}: ${namesInside(plan, plants)}`;
 }
 
 /** "Its roots reach about 55 °C (± 4) and die from about 46 °C; it takes off about 9 °C." */

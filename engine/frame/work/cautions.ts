@@ -173,7 +173,7 @@ const CAUTIONS: readonly KeptCaution[] = [
       'every 15 to 20 minutes and shade at hand',
     text:
       '. Newcomers start with a fifth of the work and need 7 to 14 days to adapt. At dizziness, headache or ' +
-      'confusion stop, cool the person, call for help. Tube in the sun burns hands: wear gloves.',
+      'confusion stop, cool the person, call for help.',
   },
   {
     // Common practice, no source.
@@ -181,7 +181,7 @@ const CAUTIONS: readonly KeptCaution[] = [
     tasks: ['build', 'cut'],
     stop: false,
     text:
-      'Cutting: goggles, ear protection, gloves. Clamp the tube, take the burr off inside and out. Never weld ' +
+      'Cutting: goggles, ear protection, gloves: tube in the sun burns hands. Clamp the tube, take the burr off inside and out. Never weld ' +
       'or torch galvanised steel: its fume is poisonous.',
   },
   {

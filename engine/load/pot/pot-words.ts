@@ -7,11 +7,11 @@ import type { RootHelpId, Roots } from '../types.ts';
 import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';
 
 /** Each help as one would say it to do. */
-export const HELP_WORDS: Readonly<Record<RootHelpId, string>> = {
-  white: 'wrap the pot in white',
-  double: 'stand it in a wider pot with air between',
-  group: 'set other pots close to it',
-  shade: 'shade the pot itself with a board or cloth',
+export const HELP_WORDS: Readonly<Record<RootHelpId, { readonly one: string; readonly many: string }>> = {
+  white: { one: 'wrap the pot in white', many: 'wrap the pots in white' },
+  double: { one: 'stand it in a wider pot with air between', many: 'stand each in a wider pot with air between' },
+  group: { one: 'set other pots close to it', many: 'set the pots close together' },
+  shade: { one: 'shade the pot itself with a board or cloth', many: 'shade the pots themselves with boards or cloth' },
 };
 
 /** A help that cools by less than this is not worth the work. [K] */
@@ -37,6 +37,6 @@ export function rootWords(roots: Roots, units: Units, name: string): string {
   const cure =
     help === null || help.cooler < WORTH_DOING
       ? 'it is the air that does it; keep the soil moist'
-      : `${HELP_WORDS[help.id]}, about ${formatTemperatureDifference(help.cooler, units)} less`;
+      : `${HELP_WORDS[help.id].one}, about ${formatTemperatureDifference(help.cooler, units)} less`;
   return ` In the pot ${agreeingWith(name).their} roots reach ${rootsAbout(roots, units)}, ${does}: ${cure}.`;
 }

@@ -9,6 +9,7 @@ import { refuseOption } from '../../plan/problems.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import type { Period } from '../../sun/samples.ts';
+import { heatwaveUp } from '../../sun/sun-up.ts';
 import { isRough } from '../../sun/weather/weather.ts';
 import { loadCsv } from '../map/csv.ts';
 import { loadGeoJson } from '../map/geo-json.ts';
@@ -90,7 +91,7 @@ function loadText({ page, period, units, weather }: VerbRequest, plan: Plan, res
     '',
   )}`;
   return `${[
-    wrapped(heatHeadline(plan, ranked, null) + rough, columns, ''),
+    wrapped(heatHeadline(plan, ranked, heatwaveUp(plan, weather)) + rough, columns, ''),
     ...(plants.length === 0 ? [] : [plants.join('\n')]),
     heatMap(result, page),
     key,

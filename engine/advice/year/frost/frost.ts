@@ -88,7 +88,8 @@ function frostPlant(
       reached: lowest === undefined ? null : lowest <= damage + CLEAR_NIGHT,
       exposure: skyView >= EXPOSED ? 'exposed' : skyView >= SHELTERED ? 'half sheltered' : 'sheltered',
       annual: endsWithFrost(row),
-      nights: nightsBelow(plan, damage, begins),
+      // What the worst nights told do not reach is not counted on.
+      nights: lowest !== undefined && lowest > damage ? [] : nightsBelow(plan, damage, begins),
       light: nine &&
         under && { low: under[0], high: under[1], enough: !isTooDark(row, { ...nine, dailyLight: under[0] }) },
     },

@@ -1,6 +1,7 @@
 /** The year's advice as dated work, each with a name that stays the same. */
 
 import { dayWords } from '../../../plan/dates/dates.ts';
+import { isMovable } from '../../../plan/kinds.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { agreeingWith } from '../../../plan/words/agreement.ts';
 import { capital } from '../../../plan/words/first-letter.ts';
@@ -69,6 +70,7 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
       ? [`${cloth === 0 ? 'none' : `${cloth} %`} from ${dayWords(date)}`]
       : [],
   );
+  const isCarried = plan.features.some((feature) => feature.id === plant && isMovable(feature));
   const was = fromKnown
     ? `had ${halfHours(from)} h of sun a day where ${they} stood`
     : `${are} taken to have had ${halfHours(from)} h of sun a day before`;
@@ -84,12 +86,17 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
         {
           basis: 'our estimate',
           text:
-            `${capital(name)} ${was} and ${does('get')} ${halfHours(to)} h on a clear hot day now: ` +
-            `${halfHours(days[0].sunHours)} h on the first day, a little more each day, all on day ${days.length}.`,
+            `${capital(name)} ${was} and ${does('get')} ${halfHours(to)} h on a clear hot day now` +
+            (isCarried
+              ? `: ${halfHours(days[0].sunHours)} h on the first day, a little more each day, all on day ${days.length}.`
+              : '.'),
         },
         {
           basis: 'common practice',
-          text: `Where ${they} cannot be carried back, cloth over ${them} all day instead: ${listWords(cloths)}.`,
+          text:
+            (isCarried
+              ? `Where ${they} cannot be carried back, cloth over ${them} all day instead`
+              : `Cloth over ${them}`) + `: ${listWords(cloths)}.`,
         },
         ...steps.notes.map((text): Advice => ({ basis: 'common practice', text })),
       ],

@@ -95,7 +95,7 @@ describe('what hangs on which number', () => {
     // Whoever is told to measure wants to know what for: this one turns no verdict.
     expect(bar(result, 'near.height').advice).toBe('');
     expect(result.sentence).toContain(
-      'No measurement in the yard would change a verdict, or which option does most: what moves its heat ' +
+      'No measurement in the yard would change a verdict: what moves its heat ' +
         'damage most, the height of the near ' +
         'wall (guessed, ± 0.70 m; a tape',
     );

@@ -31,7 +31,7 @@ describe('the one sentence a stage opens with', () => {
       'The lemon pot will burn from sunrise to sunset.',
     );
     expect(heatHeadline(plan, [{ ...lemon, when }], null)).toBe(
-      'The lemon pot will burn from seven to half past nine.',
+      'The lemon pot will burn from seven to half past nine in the evening.',
     );
   });
 

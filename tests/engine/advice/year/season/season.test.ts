@@ -268,9 +268,9 @@ describe('the year of both demos', () => {
       const wraps = events.filter(({ kind }) => kind === 'pots');
       expect(wraps.flatMap(({ features }) => features).toSorted()).toEqual(dying.map(({ id }) => id).toSorted());
       const heat = events.find(({ kind }) => kind === 'heat')!;
-      for (const { from, title } of wraps) {
+      for (const { from, title, features } of wraps) {
         expect(from < heat.from).toBe(true);
-        expect(title).toMatch(/^Wrap the pot in white: /);
+        expect(title).toMatch(features.length > 1 ? /^Wrap the pots in white: / : /^Wrap the pot in white: /);
       }
     }
     expect(found).toContain('blueberry');
