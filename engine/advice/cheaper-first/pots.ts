@@ -43,20 +43,20 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
       continue;
     }
     moved.push({ id: pot.id, worth: worthOf(pot), before: stay.harm, after: place.harm });
+    const harden =
+      hardeningOf(stay.light.sunHours, place.light.sunHours) === null
+        ? ''
+        : ` (harden ${agreeingWith(nameOf(plan, pot.id)).them} off first)`;
+    told.push(
+      `${namedInside(plan, pot.id)} ${spotWords(moving, place.at, pot.id, units)}, ` +
+        `${wayWords(plan, place, units)}${harden}`,
+    );
     moving = {
       ...moving,
       features: moving.features.map((feature) => (feature.id === pot.id ? { ...pot, at: place.at } : feature)),
     };
     judges = createPotJudges(moving, weather, judges.value);
-    const harden =
-      hardeningOf(stay.light.sunHours, place.light.sunHours) === null
-        ? ''
-        : ` (harden ${agreeingWith(nameOf(plan, pot.id)).them} off first)`;
     moves.push({ plant: pot.id, at: place.at });
-    told.push(
-      `${namedInside(plan, pot.id)} ${spotWords(moving, place.at, pot.id, units)}, ` +
-        `${wayWords(plan, place, units)}${harden}`,
-    );
   }
   const name = pots.length > 1 ? 'Move the pots' : 'Move the pot';
   const step = { id: 'move', name, cost: 0 } as const;

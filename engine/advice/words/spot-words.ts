@@ -12,6 +12,9 @@ import { namedInside } from '../../plan/words/names.ts';
 /** Nearer than this to an upright face, a spot is "beside" it. [m] */
 const BESIDE_WITHIN = 1.2;
 
+/** [m] */
+const SAME_SPOT = 0.05;
+
 interface Near {
   readonly id: string;
   readonly upright: boolean;
@@ -25,9 +28,17 @@ interface Near {
 /**
  * A spot by what stands there, inside a sentence: "beside the west wall and the south wall", "1.6 m south-east of the
  * fig".
- * @param except the plant that goes there
+ * @param except the plant that goes there; where it stands by the same already, the way there is told too
  */
 export function spotWords(plan: Plan, at: PlanPoint, except: string, units: Units): string {
+  const words = marksAt(plan, at, except, units);
+  const stands = plan.features.find((feature) => feature.id === except);
+  if (stands?.kind !== 'plant' || distance(stands.at, at) < SAME_SPOT) return words;
+  if (words !== marksAt(plan, stands.at, except, units)) return words;
+  return `farther ${compassWord(headingOf(stands.at, at) + upBearingOf(plan))} ${words}`;
+}
+
+function marksAt(plan: Plan, at: PlanPoint, except: string, units: Units): string {
   const others = plan.features.filter(({ id }) => id !== except);
   const nearest = (features: readonly Feature[]): Near[] =>
     features.flatMap((feature) => nearOf(feature, at)).toSorted((a, b) => a.metres - b.metres);

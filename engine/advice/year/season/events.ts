@@ -71,6 +71,7 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
       : [],
   );
   const isCarried = plan.features.some((feature) => feature.id === plant && isMovable(feature));
+  const first = halfHours(days[0].sunHours);
   const was = fromKnown
     ? `had ${halfHours(from)} h of sun a day where ${they} stood`
     : `${are} taken to have had ${halfHours(from)} h of sun a day before`;
@@ -87,9 +88,7 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
           basis: 'our estimate',
           text:
             `${capital(name)} ${was} and ${does('get')} ${halfHours(to)} h on a clear hot day now` +
-            (isCarried
-              ? `: ${halfHours(days[0].sunHours)} h on the first day, a little more each day, all on day ${days.length}.`
-              : '.'),
+            (isCarried ? `: ${first} h on the first day, a little more each day, all on day ${days.length}.` : '.'),
         },
         {
           basis: 'common practice',

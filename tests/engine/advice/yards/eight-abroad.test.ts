@@ -5,7 +5,9 @@ import { type Answered, burningFirst } from '../../../../engine/advice/site/resu
 import type { SiteResult } from '../../../../engine/advice/site/types.ts';
 import { countingWords } from '../../../../engine/advice/site/words.ts';
 import { whyBurnt } from '../../../../engine/advice/why/why.ts';
+import { spotWords } from '../../../../engine/advice/words/spot-words.ts';
 import { stormAdvice } from '../../../../engine/advice/year/cloth/storms.ts';
+import { seasonOf } from '../../../../engine/advice/year/season/season.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { climateTypeOf, monthsOf } from '../../../../engine/survey/climate/rough-climate.ts';
 import { valueOf } from '../../../parts/outcome.ts';
@@ -109,4 +111,38 @@ test('why says of a fruit among walls that what they throw is not counted, and o
     valueOf(whyBurnt(yard([...features, plant('pepper')]), { plant: 'pepper', side: 225 })).sentence;
   expect(why(wall)).toMatch(/the bare fruit’s skin there reaches about .*, what walls throw on it not counted, limit/);
   expect(why()).not.toMatch(/walls/);
+});
+
+// Common sense: on a balcony every place is beside the house and the rail.
+test('a pot that stays beside the same things is told which way it goes', () => {
+  const plan = yard([
+    {
+      id: 'rail',
+      kind: 'wall',
+      name: 'Rail',
+      path: [
+        [0, 2],
+        [6, 2],
+      ],
+      height: 1,
+      thickness: 0.05,
+    },
+    plant('rose', { at: [1, 2.5], container: true }),
+  ]);
+  expect(spotWords(plan, [4, 2.4], 'rose', 'metric')).toBe('farther east beside the rail');
+  expect(spotWords(plan, [1, 2.5], 'rose', 'metric')).toBe('beside the rail');
+  expect(spotWords(plan, [4, 5], 'rose', 'metric')).toBe('3.0 m north of the rail');
+});
+
+// What stands in the ground is not carried out by the hour.
+test('a fig set out this spring is hardened off under cloth, one in a pot by the hour', () => {
+  const season = (more: object): string => {
+    const fig = plant('fig', { name: 'Fig', planted: '2026-06-02', ...more });
+    const { events } = valueOf(seasonOf(yard([fig])));
+    const harden = events.find(({ kind }) => kind === 'harden');
+    return harden?.advice.map(({ text }) => text).join(' ') ?? '';
+  };
+  expect(season({})).toMatch(/h on a clear hot day now\. Cloth over it: 60 % from 2 June/);
+  expect(season({})).not.toMatch(/first day|carried/);
+  expect(season({ container: true })).toMatch(/h on the first day.* Where it cannot be carried back, cloth over it/);
 });
