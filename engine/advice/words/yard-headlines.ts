@@ -68,7 +68,7 @@ function fitting(sentence: (names: string) => string, plan: Plan, plants: readon
   );
 }
 
-/** " from noon to half past eight"; of more than half a day, which a dial tells as less than an hour, with the evening. */
+/** " from noon to eight"; of over half a day, which would be taken for an hour or two, " … to eight in the evening". */
 function stretchWords({ from, to }: Stretch, sunUp: Stretch | null): string {
   const isHalfADay = minutesOf(to) - minutesOf(from) > HALF_A_DAY && edgeWord(to, sunUp) === null;
   return ` from ${edgeWords(from, sunUp)} to ${edgeWords(to, sunUp)}${isHalfADay ? ' in the evening' : ''}`;
