@@ -181,8 +181,8 @@ const CAUTIONS: readonly KeptCaution[] = [
     tasks: ['build', 'cut'],
     stop: false,
     text:
-      'Cutting: goggles, ear protection, gloves: tube in the sun burns hands. Clamp the tube, take the burr off inside ' +
-      'and out. Never weld or torch galvanised steel: its fume is poisonous.',
+      'Cutting: goggles, ear protection, gloves: tube in the sun burns hands. Clamp the tube, take the burr off ' +
+      'inside and out. Never weld or torch galvanised steel: its fume is poisonous.',
   },
   {
     // Source: E. Ernest, Weekly Crop Update, University of Delaware Extension, on PVC and polyethylene film; stiffness
