@@ -60,18 +60,21 @@ export function loadOf(plan: Plan, request: LoadRequest = {}): Outcome<LoadResul
   return { ok: true, value: { grid, cells, hotSpots, plants: plants.value, season: totalsOf(yard.value) } };
 }
 
+interface PlantLoadRequest extends Pick<LoadRequest, 'period' | 'weather' | 'units'> {
+  /** Whether heat is to settle in pots, which takes long; else nothing is said of their roots. */
+  readonly pots?: boolean;
+}
+
 /** What each plant, planted tree and bed gets, and the verdict on it, without a map. */
-export function plantLoadsOf(
-  plan: Plan,
-  request: Pick<LoadRequest, 'period' | 'weather' | 'units'> = {},
-): Outcome<PlantLoad[]> {
+export function plantLoadsOf(plan: Plan, request: PlantLoadRequest = {}): Outcome<PlantLoad[]> {
   const period = request.period ?? { kind: 'season' };
   const yard = yardOf(plan, period, request.weather);
-  return yard.ok ? plantLoads(yard.value, period, request.units ?? unitsOf(plan), request.weather) : yard;
+  const units = request.units ?? unitsOf(plan);
+  return yard.ok ? plantLoads(yard.value, period, units, request.weather, request.pots) : yard;
 }
 
 /** @param yard in the period */
-function plantLoads(yard: Yard, period: Period, units: Units, weather?: Weather): Outcome<PlantLoad[]> {
+function plantLoads(yard: Yard, period: Period, units: Units, weather?: Weather, pots = true): Outcome<PlantLoad[]> {
   const features = plantFeatures(yard.plan);
   if (features.length === 0) return { ok: true, value: [] };
   const season: Outcome<Yard> =
@@ -79,7 +82,8 @@ function plantLoads(yard: Yard, period: Period, units: Units, weather?: Weather)
   if (!season.ok) return season;
   const heat = heatDayOf(yard.plan, yard.scene, { kind: 'heatwave' }, weather);
   if (!heat.ok) return heat;
-  return { ok: true, value: features.map((feature) => plantLoad(yard, heat.value, feature, units, season.value)) };
+  const value = features.map((feature) => plantLoad(yard, heat.value, feature, units, season.value, pots));
+  return { ok: true, value };
 }
 
 /** Days and samples of the period, and what an open spot under the yard's skyline would get. */

@@ -2,10 +2,9 @@ import { postsInTheWay } from '../../frame/sheet.ts';
 import { createSharedLeaves, type SharedLeaves } from '../../load/leaf/heat-day.ts';
 import { leastLight, lightStanding } from '../../load/light/light-class.ts';
 import { plantLoadsOf } from '../../load/load-of.ts';
-import type { Nine, Outcome, PlantLoad } from '../../load/types.ts';
+import type { Nine, Outcome } from '../../load/types.ts';
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
-import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
-import { yardOf } from '../../load/yard.ts';
+import { type PlantFeature, plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import { KeptByContent } from '../../plan/kept.ts';
 import { isCloth } from '../../plan/kinds.ts';
@@ -16,9 +15,10 @@ import { unitsOf } from '../../plan/units/units.ts';
 import { nameOf } from '../../plan/words/names.ts';
 import { withOptions } from '../../plan/yards/options.ts';
 import { withoutDiary } from '../../plan/yards/without-diary.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { createRayYard } from '../doubt/rays.ts';
 import { seenFrom } from '../sight/seen.ts';
-import { nineOfPlant } from '../words/plant-light.ts';
+import { dayLight } from '../words/plant-light.ts';
 import { effectOn, type Harmed, sharedBy } from '../words/served.ts';
 import { clothArea, costOfAll } from './cost.ts';
 import { differenceOf, type DoubtedYard, type HarmInDoubt, harmsInDoubt } from './doubt.ts';
@@ -124,60 +124,44 @@ function togetherOf({ plants, sparedPm }: Bare, served: readonly string[]): Comp
 const known = new KeptByContent<Outcome<JudgedPlants>>(12);
 
 function judge(plan: Plan, request: CompareRequest, shareLeaves: SharedLeaves): Outcome<JudgedYard> {
-  const { weather, units } = request;
+  const { weather } = request;
   const yard = { ...withoutDiary(plan), options: undefined };
-  const make = () => judgePlants(yard, request, shareLeaves);
+  const make = () => judgePlants(yard, shareLeaves, weather);
   // A weather file is too long to be compared.
-  const judged = weather === undefined ? known.of([yard, units], make) : make();
+  const judged = weather === undefined ? known.of(yard, make) : make();
   return judged.ok ? { ok: true, value: { plan, ...judged.value } } : judged;
 }
 
-function judgePlants(plan: Plan, { weather, units }: CompareRequest, shareLeaves: SharedLeaves): Outcome<JudgedPlants> {
-  const season = plantLoadsOf(plan, { weather, units });
+function judgePlants(plan: Plan, shareLeaves: SharedLeaves, weather?: Weather): Outcome<JudgedPlants> {
+  const loads = plantLoadsOf(plan, { period: { kind: 'heatwave' }, weather, pots: false });
+  if (!loads.ok) return loads;
+  const season = dayLight(plan, { kind: 'season' }, weather);
   if (!season.ok) return season;
-  const heatwave = yardOf(plan, { kind: 'heatwave' }, weather);
-  if (!heatwave.ok) return heatwave;
   const harms = harmOf(plan, weather);
   if (!harms.ok) return harms;
   const rays = createRayYard(plan, weather, shareLeaves);
   if (!rays.ok) return rays;
   const features = plantFeatures(plan);
   const stands = new Map(
-    season.value.map((load, k) => [
+    loads.value.map((load, k): [string, PlantStand] => [
       load.id,
-      standOf(
-        plan,
-        load,
-        nineOfPlant(heatwave.value, features[k]),
-        harms.value.find(({ id }) => id === load.id),
-      ),
+      {
+        harm: harms.value.find(({ id }) => id === load.id)?.harm ?? null,
+        scorchDose: load.scorchDose,
+        peak: load.peak,
+        verdict: load.verdict,
+        close: load.close,
+        when: load.when,
+        light: lightOf(plan, features[k], season.value.of(features[k])),
+        sides: (load.sides ?? []).map(({ side, scorchDose, peak, hotHours }) => ({ side, scorchDose, peak, hotHours })),
+      },
     ]),
   );
   return { ok: true, value: { stands, harms: harms.value, doubted: { plan, rays: rays.value } } };
 }
 
-function standOf(plan: Plan, load: PlantLoad, heatwave: Nine, harm: PlantHarm | undefined): PlantStand {
-  return {
-    harm: harm?.harm ?? null,
-    scorchDose: load.scorchDose,
-    peak: load.peak,
-    verdict: load.verdict,
-    close: load.close,
-    when: load.when,
-    hotHours: load.hotHours,
-    heatwaveHotHours: heatwave.hotHours,
-    light: lightOf(plan, load),
-    sides: (load.sides ?? []).map(({ side, scorchDose, peak, hotHours }) => ({ side, scorchDose, peak, hotHours })),
-    sentence: load.sentence,
-  };
-}
-
-/** Light is judged at the top of a plant, over a bed as its mean. */
-function lightOf(plan: Plan, load: PlantLoad): PlantLight {
-  const judged = load.sides?.[0] ?? load;
-  const { sunHours, dailyLight } = judged;
-  const feature = plantFeatures(plan).find(({ id }) => id === load.id);
-  const row = feature && rowOf(plan, feature);
+function lightOf(plan: Plan, feature: PlantFeature, { sunHours, dailyLight }: Nine): PlantLight {
+  const row = rowOf(plan, feature);
   if (!row) return { sunHours, dailyLight, least: null, standing: 'enough' };
   return { sunHours, dailyLight, least: leastLight(row), standing: lightStanding(row, dailyLight) };
 }

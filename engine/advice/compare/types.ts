@@ -22,7 +22,7 @@ interface SideStand {
   readonly scorchDose: number | null;
   /** Of a thirsty leaf on the heatwave day. [°C] */
   readonly peak: number | null;
-  /** Season mean. [h/day] */
+  /** Of the heatwave day. [h] */
   readonly hotHours: number;
 }
 
@@ -41,12 +41,8 @@ export interface PlantStand {
   /** Leaves less than 2 K warmer or cooler would get another verdict. */
   readonly close: boolean;
   readonly when: Stretch | null;
-  /** Season means at its points. [h/day], and of the heatwave day. [h] */
-  readonly hotHours: number;
-  readonly heatwaveHotHours: number;
   readonly light: PlantLight;
   readonly sides: readonly SideStand[];
-  readonly sentence: string;
 }
 
 /** What light is left where light is judged: at the top, in a bed the mean; season means. */

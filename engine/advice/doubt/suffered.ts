@@ -38,14 +38,18 @@ export interface Suffered {
   readonly inHeat: HeatVerdict;
 }
 
-export function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
-  const { rays, heatwave } = heats;
-  const longest = (watering: Watering, over: number) =>
-    judgedOn(rays.days[heatwave].leaves(watering, judge.row), judge, lit, heatwave, over).longest;
-  const thirsty = longest('thirsty', 0);
+export function sufferedAt({ rays, heatwave }: Heats, judge: Judge, lit: Lit): Suffered {
+  let doses = 0;
+  let longest = 0;
+  rays.days.forEach(({ leaves }, d) => {
+    const judged = judgedOn(leaves('thirsty', judge.row), judge, lit, d);
+    doses += judged.dose;
+    if (d === heatwave) ({ longest } = judged);
+  });
+  const watered = () => judgedOn(rays.days[heatwave].leaves('watered', judge.row), judge, lit, heatwave, BURNS_FROM);
   // With water a leaf is never the hotter for it.
-  const inHeat = heatVerdict(thirsty, lasts(thirsty) ? longest('watered', BURNS_FROM) : 0);
-  return { dose: dosesAt(heats, judge, lit, 'thirsty'), inHeat };
+  const inHeat = heatVerdict(longest, lasts(longest) ? watered().longest : 0);
+  return { dose: doses / rays.days.length, inHeat };
 }
 
 const known = new Kept<Suffered>();

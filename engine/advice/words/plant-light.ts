@@ -1,7 +1,5 @@
-import { meanNine } from '../../load/light/nine.ts';
 import type { Nine, Outcome } from '../../load/types.ts';
-import { nineOfBed } from '../../load/verdict/bed-load.ts';
-import { ninesOf, lightOn } from '../../load/verdict/plant-nines.ts';
+import { lightOn } from '../../load/verdict/plant-nines.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
 import { type Yard, yardOf } from '../../load/yard.ts';
 import { Kept } from '../../plan/kept.ts';
@@ -47,12 +45,6 @@ function laidOut(plan: Plan, period: Period, weather?: Weather): Outcome<DayLigh
       day: yard.value.samples.days[0],
     },
   };
-}
-
-/** The nine quantities of a plant, the mean of its points, or of a bed. */
-export function nineOfPlant(yard: Yard, feature: PlantFeature): Nine {
-  if (feature.kind === 'bed') return nineOfBed(yard, feature);
-  return meanNine(ninesOf(yard, feature));
 }
 
 const MJ_PER_WATT_HOUR = 0.0036;

@@ -30,15 +30,29 @@ import { wallHeats } from './wall-heat.ts';
 
 /**
  * What one plant, planted tree or bed gets in a period, and the verdict on it from the heatwave day.
- * @param season by whose light it is too dark
+ * @param season by whose light it is too dark @param withPot whether its pot is judged too
  */
-export function plantLoad(yard: Yard, heat: HeatDay, feature: PlantFeature, units: Units, season = yard): PlantLoad {
+export function plantLoad(
+  yard: Yard,
+  heat: HeatDay,
+  feature: PlantFeature,
+  units: Units,
+  season = yard,
+  withPot = true,
+): PlantLoad {
   return feature.kind === 'bed'
     ? bedLoad(yard, heat, feature, units, season)
-    : crownLoad(yard, heat, feature, units, season);
+    : crownLoad(yard, heat, feature, units, season, withPot);
 }
 
-function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Units, season: Yard): PlantLoad {
+function crownLoad(
+  yard: Yard,
+  heat: HeatDay,
+  feature: Plant | Tree,
+  units: Units,
+  season: Yard,
+  withPot: boolean,
+): PlantLoad {
   const { points, own } = plantPoints(yard.plan, feature);
   const nines = ninesOf(yard, feature);
   const light = isJudgedApart(yard, season, feature) ? nineAt(season, points[0].point, own) : nines[0];
@@ -53,7 +67,8 @@ function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Unit
       peakAt: scorch && scorch.dose > 0 ? clockOf(heat.samples.when[scorch.warmest], yard.plan.site.timeZone) : null,
     };
   });
-  const pot = feature.kind === 'plant' && feature.container === true ? potLoad(yard, heat, feature) : null;
+  const isInPot = feature.kind === 'plant' && feature.container === true;
+  const pot = withPot && isInPot ? potLoad(yard, heat, feature) : null;
   const found = finding(yard, heat, feature, units, evidence);
   return {
     id: feature.id,

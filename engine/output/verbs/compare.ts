@@ -188,5 +188,5 @@ function sidesTable(plants: readonly ComparedPlant[], units: Units, columns: num
   );
   return rows.length === 0
     ? 'No side of any plant changes.'
-    : table(columns, ['plant and side', 'K·h', 'peak', 'hot sun, h a day'], rows);
+    : table(columns, ['plant and side', 'K·h', 'peak', 'hot sun, h'], rows);
 }

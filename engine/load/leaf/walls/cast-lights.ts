@@ -55,9 +55,13 @@ export class CastLights implements FaceLights {
   private cast(index: number): PatchLight {
     const patch = this.faces.patch(index);
     const known = this.like?.lights[index];
-    const like = known && this.isAsInLike(patch) ? known : this.near?.at(patch);
-    const isSame = like?.reflects === patch.reflects && (like !== known || this.like?.days.isLike(this.days));
-    const light = like && isSame ? like : litPatch(patch, this.days, like?.shares ?? this.castShares(patch));
+    const untouched = known && this.isAsInLike(patch) ? known : this.near?.at(patch);
+    const shares = untouched?.shares ?? this.castShares(patch);
+    // Much that may be in the way is not.
+    const like = untouched ?? (known && isSame(known.shares, shares) ? known : undefined);
+    const isSameDay = like === known && this.like?.days.isLike(this.days);
+    const isKept = like?.reflects === patch.reflects && (like !== known || isSameDay);
+    const light = like && isKept ? like : litPatch(patch, this.days, shares);
     this.byPlace?.set(whereabouts(patch), light);
     return light;
   }
@@ -101,6 +105,10 @@ export class CastLights implements FaceLights {
     );
     return this.byPlace.get(whereabouts(patch));
   }
+}
+
+function isSame(a: Float64Array, b: Float64Array): boolean {
+  return a.every((each, n) => each === b[n]);
 }
 
 function whereabouts({ middle, outward }: FacePatch): string {
