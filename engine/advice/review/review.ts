@@ -1,5 +1,6 @@
 /** Did it work? Readings and damage against the estimate, and this year against the last. */
 
+import { isCloth } from '../../plan/kinds.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import { unitsOf, type Units } from '../../plan/units/units.ts';
@@ -23,7 +24,13 @@ export function reviewOf(plan: Plan): ReviewResult {
   const sentences = [
     ...checks.map((check) => readingSentence(plan, check)),
     ...pairs.flatMap((pair) => pairSentences(plan, pair)),
-    summary(readings.length, checks, pairs, corrections.length),
+    summary(
+      readings.length,
+      checks,
+      pairs,
+      corrections.length,
+      plan.features.some(isCloth) ? 'under the cloth' : 'in shade',
+    ),
     ...corrections.map(({ sentence }) => sentence),
     ...years.map(({ sentence }) => sentence),
     ...notBySun(plan, years),
@@ -114,16 +121,20 @@ function rangeWords(ends: readonly [number, number], units: Units): string {
   return from === to ? `about ${from}` : `${from.replace(/ \S+$/, '')} to ${to}`;
 }
 
-/** @param taken readings in all, those that are left out too */
+/**
+ * @param taken readings in all, those that are left out too
+ * @param shaded where a leaf hangs that is not in the open
+ */
 function summary(
   taken: number,
   checks: readonly ReadingCheck[],
   pairs: readonly PairCheck[],
   corrections: number,
+  shaded: string,
 ): string {
   if (taken > 0 && checks.length === 0) return 'No reading can be held against the estimate yet.';
   if (checks.length === 0 && pairs.length === 0)
-    return 'No readings yet. Begin with two leaves, one under the cloth and one in the open, and the air beside them.';
+    return `No readings yet. Begin with two leaves, one ${shaded} and one in the open, and the air beside them.`;
   const outside = checks.filter((check) => check.outside);
   const hot = outside.filter(({ difference }) => difference > 0).length;
   const most = Math.max(hot, outside.length - hot);

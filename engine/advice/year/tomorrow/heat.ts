@@ -6,7 +6,7 @@ import { stretchOf } from '../../../load/verdict/clock.ts';
 import { burnsByFruit } from '../../../load/verdict/planted.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
 import { isMovable } from '../../../plan/kinds.ts';
-import type { CivilDate, ClockTime, Plan } from '../../../plan/types.ts';
+import type { CivilDate, ClockTime, Feature, Plan } from '../../../plan/types.ts';
 import { type ClockStretch, formatClock, minutesOf } from '../../../plan/units/clock.ts';
 import { formatHeatLimit, formatTemperature } from '../../../plan/units/shown.ts';
 import type { Units } from '../../../plan/units/units.ts';
@@ -178,6 +178,14 @@ function shadeWords(plan: Plan, stands: TomorrowPlant, told: Told): string {
   return `${what} ${why}.`;
 }
 
+/** [m] */
+function topOf(feature: Feature): number {
+  return feature.kind === 'bed' ? feature.plantHeight : 'height' in feature ? (feature.height ?? 0) : 0;
+}
+
+/** Nobody climbs for a day's cloth: so high an arm reaches. Common practice, no source. [m] */
+const REACHED = 2;
+
 /** What shades it for a day: cloth where none hangs, more of it where some does, and a pot may be carried. */
 function moreShade(plan: Plan, stands: TomorrowPlant): string {
   const { plant, from, cloth } = stands;
@@ -185,9 +193,10 @@ function moreShade(plan: Plan, stands: TomorrowPlant): string {
   const { them } = agreeingWith(nameOf(plan, plant));
   const feature = featureOf(plan, plant);
   const mobile = feature !== undefined && isMovable(feature);
+  if (cloth === null && mobile) return `Carry ${name} into the shade, or hang cloth over ${them}`;
   if (cloth === null)
-    return mobile
-      ? `Carry ${name} into the shade, or hang cloth over ${them}`
+    return feature !== undefined && topOf(feature) > REACHED
+      ? `Hang cloth over as much of ${name} as you reach from the ground`
       : `Hang cloth or an umbrella over ${name}`;
   const roof = namesInside(plan, [cloth.id]);
   const [open, near] =

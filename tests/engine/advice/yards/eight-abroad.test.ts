@@ -1,6 +1,7 @@
 /** Yards of other places, the advice that each calls for written down before the program was asked. */
 
 import { describe, expect, test } from 'vitest';
+import { reviewOf } from '../../../../engine/advice/review/review.ts';
 import { type Answered, burningFirst } from '../../../../engine/advice/site/result.ts';
 import type { SiteResult } from '../../../../engine/advice/site/types.ts';
 import { countingWords } from '../../../../engine/advice/site/words.ts';
@@ -8,6 +9,7 @@ import { whyBurnt } from '../../../../engine/advice/why/why.ts';
 import { spotWords } from '../../../../engine/advice/words/spot-words.ts';
 import { stormAdvice } from '../../../../engine/advice/year/cloth/storms.ts';
 import { seasonOf } from '../../../../engine/advice/year/season/season.ts';
+import { tomorrowOf } from '../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { climateTypeOf, monthsOf } from '../../../../engine/survey/climate/rough-climate.ts';
 import { valueOf } from '../../../parts/outcome.ts';
@@ -145,4 +147,19 @@ test('a fig set out this spring is hardened off under cloth, one in a pot by the
   expect(season({})).toMatch(/h on a clear hot day now\. Cloth over it: 60 % from 2 June/);
   expect(season({})).not.toMatch(/first day|carried/);
   expect(season({ container: true })).toMatch(/h on the first day.* Where it cannot be carried back, cloth over it/);
+});
+
+// Ladders and heat: the fewer the better; common practice, no source.
+test('over what is taller than an arm reaches nobody hangs an umbrella: cloth as far as one reaches from the ground', () => {
+  const listed = (height: number): string =>
+    valueOf(tomorrowOf(yard([plant('pomegranate', { height })]), { date: '2026-06-21', high: 46, low: 29 }))
+      .tasks.map(({ advice }) => advice.text)
+      .join(' ');
+  expect(listed(2.4)).toMatch(/Hang cloth over as much of the plant pomegranate as you reach from the ground; leave/);
+  expect(listed(1.4)).toContain('Hang cloth or an umbrella over the plant pomegranate;');
+});
+
+test('where no cloth is drawn a first reading is of a leaf in shade', () => {
+  const begun = (...features: Feature[]) => reviewOf(yard(features)).sentences.join(' ');
+  expect(begun(plant('pepper'))).toContain('one in shade and one in the open');
 });
