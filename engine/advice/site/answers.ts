@@ -71,7 +71,8 @@ export function answersOf<Candidate extends Weighed, Full extends Exact>(
 /** The search's numbers and the exact ones differ a little: what is this near is worked out. */
 const SLACK = 0.02;
 
-function bestOf<Candidate extends Weighed, Full extends Exact>(
+/** What spares most and keeps every plant's light; `null`: nothing does. */
+export function bestOf<Candidate extends Weighed, Full extends Exact>(
   candidates: readonly Candidate[],
   inFull: (candidate: Candidate) => Full,
 ): Candidate | null {

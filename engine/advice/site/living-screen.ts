@@ -24,7 +24,7 @@ import {
   TRELLIS_CARE,
 } from './climbers.ts';
 import type { Progress } from './progress.ts';
-import { siteOf } from './site.ts';
+import { mostSparing } from './site.ts';
 import type { SiteRequest, SiteResult } from './types.ts';
 
 /** One climber on the trellis, summer by summer. */
@@ -72,7 +72,7 @@ export function livingScreen(
 ): LivingScreen | null {
   if (found.options.length === 0 || (request.kinds && !request.kinds.includes('screen'))) return null;
   const grown = Math.max(...CLIMBERS.flatMap(({ stops }) => stops));
-  const searched = siteOf(
+  const searched = mostSparing(
     plan,
     {
       ...request,
@@ -87,10 +87,10 @@ export function livingScreen(
     },
     progress,
   );
-  if (!searched.ok) return null;
-  const best = searched.value.options.toSorted((a, b) => b.spared - a.spared)[0];
-  const [cloth] = best?.features ?? [];
-  if (cloth === undefined || cloth.kind !== 'screen') return null;
+  if (!searched.ok || searched.value === null) return null;
+  const best = searched.value;
+  const [cloth] = best.features;
+  if (cloth.kind !== 'screen') return null;
   const served = best.served;
   const hedge = (stops: number): Hedge => trellisAt(plan, cloth, stops);
   const effects = effectsOf(plan, new Set(served), hedge, request);

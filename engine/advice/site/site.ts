@@ -1,14 +1,16 @@
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { answersOf } from './answers.ts';
-import { candidatesOf } from './choose.ts';
+import { answersOf, bestOf } from './answers.ts';
+import { type Candidate, candidatesOf } from './choose.ts';
 import { inFull } from './in-full.ts';
-import { layOut } from './lay-out.ts';
+import { type LaidOut, layOut } from './lay-out.ts';
+import type { Proposal } from './option.ts';
 import { type Progress, stretch } from './progress.ts';
-import { betweenSteps } from './refine/between-steps.ts';
-import { resultOf, weighed } from './result.ts';
+import { type BetweenSteps, betweenSteps } from './refine/between-steps.ts';
+import { resultOf, type Weighed, weighed } from './result.ts';
 import { searchYard } from './search-yard.ts';
+import type { Standings } from './search/contest.ts';
 import type { SiteRequest, SiteResult } from './types.ts';
 
 /**
@@ -20,6 +22,33 @@ export function siteOf(
   request: SiteRequest = {},
   progress: Progress = () => undefined,
 ): Outcome<SiteResult> {
+  const found = searched(plan, request, progress);
+  if (!found.ok) return found;
+  const { laidOut, standings, near, full } = found.value;
+  return { ok: true, value: resultOf(laidOut, standings, answersOf(near.candidates, full), near.tried) };
+}
+
+/**
+ * The one that spares most, whatever it costs, without the rest of the answer.
+ * @returns `null` where nothing spares anything; or what is wrong with the request or the plan
+ */
+export function mostSparing(plan: Plan, request: SiteRequest, progress: Progress): Outcome<Proposal | null> {
+  const found = searched(plan, request, progress);
+  if (!found.ok) return found;
+  const { near, full } = found.value;
+  const best = bestOf(near.candidates, full);
+  return { ok: true, value: best && full(best).option };
+}
+
+/** What was found, and each of it in full as it is asked for. */
+interface Searched {
+  readonly laidOut: LaidOut;
+  readonly standings: Standings;
+  readonly near: BetweenSteps;
+  readonly full: (candidate: Candidate) => Weighed;
+}
+
+function searched(plan: Plan, request: SiteRequest, progress: Progress): Outcome<Searched> {
   const found = layOut(plan, request, stretch(progress, 0, 0.15));
   if (!found.ok) return found;
   const laidOut = found.value;
@@ -27,8 +56,13 @@ export function siteOf(
   progress(0.8, 'what to choose between');
   const near = betweenSteps(laidOut, candidatesOf(laidOut, standings));
   const full = inFull(laidOut, stretch(progress, 0.85, 1));
-  const answers = answersOf(near.candidates, (candidate) => weighed(laidOut, candidate, full(candidate)));
-  return { ok: true, value: resultOf(laidOut, standings, answers, near.tried) };
+  const value = {
+    laidOut,
+    standings,
+    near,
+    full: (candidate: Candidate) => weighed(laidOut, candidate, full(candidate)),
+  };
+  return { ok: true, value };
 }
 
 /**
