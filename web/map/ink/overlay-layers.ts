@@ -174,11 +174,10 @@ function plantMarksOn(plan: Plan, known: ReadonlyMap<string, PlantMark>, pixels:
 }
 
 /** A pin whose corner stands on the place, so that what stands there is seen beside it; a word lies over its middle. */
-function numbered({ at, label, title, chosen, outOf = at }: NumberedMark): Layer {
+function numbered({ at, label, chosen, outOf = at }: NumberedMark): Layer {
   const isWord = label.length > 2;
   const words = document.createElement('span');
   words.textContent = label;
-  words.title = title;
   // As turns of pins are counted: to the left is one, below is two.
   words.dataset.turn = String(Number(at[0] < outOf[0]) + 2 * Number(at[1] < outOf[1]));
   return marker(toLatLng(at), {

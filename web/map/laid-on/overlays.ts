@@ -33,8 +33,6 @@ export interface PlantMark {
 export interface NumberedMark {
   readonly at: PlanPoint;
   readonly label: string;
-  /** Said in full to whoever points at it. */
-  readonly title: string;
   readonly chosen?: boolean;
   /** The middle of what it belongs to: its pin lies on the other side where it can. */
   readonly outOf?: PlanPoint;

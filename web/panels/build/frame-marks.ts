@@ -15,7 +15,7 @@ export function layFrameMarks(): () => void {
     const posts = sheet.value?.ok ? sheet.value.sheet.settingOut.posts : [];
     const outOf: PlanPoint = [meanOf(posts.map(({ at }) => at[0])), meanOf(posts.map(({ at }) => at[1]))];
     numberedMarks.value = [
-      ...posts.map(({ id, at }): NumberedMark => ({ at, label: id, outOf, title: `Post ${id} of the build sheet` })),
+      ...posts.map(({ id, at }): NumberedMark => ({ at, label: id, outOf })),
       ...(thing?.kind === 'canopy' ? (['front', 'back'] as const).map((side) => sideMark(thing, side)) : []),
     ];
   });
@@ -31,5 +31,5 @@ function sideMark(roof: Canopy, side: 'front' | 'back'): NumberedMark {
   const [dx, dy] = [x - roof.center[0], y - roof.center[1]];
   const out = 1 + OUTSIDE / Math.hypot(dx, dy);
   const at: PlanPoint = [roof.center[0] + dx * out, roof.center[1] + dy * out];
-  return { at, label: side, title: `What the build sheet calls the ${side}` };
+  return { at, label: side };
 }

@@ -119,15 +119,12 @@ function SpotCards({ pot: chosen, spots, open }: SpotCardsProps) {
 }
 
 function marksOf({ spots, winterBest }: PlaceResult, open: number): typeof numberedMarks.value {
-  const best = spots.map(({ at, rank, stay, sentence }) => ({
+  const best = spots.map(({ at, rank }) => ({
     at,
     label: String(rank),
-    title: `${rank}${stay ? ', where it stands' : ''}: ${sentence}`,
     chosen: rank === open,
   }));
-  return winterBest
-    ? [...best, { at: winterBest.at, label: '❄', title: `Most winter sun: ${winterBest.sunHours.toFixed(1)} h a day` }]
-    : best;
+  return winterBest ? [...best, { at: winterBest.at, label: '❄' }] : best;
 }
 
 function Swaps({ pot: chosen, swaps }: { readonly pot: FeatureOf<'plant'>; readonly swaps: readonly PotSwap[] }) {

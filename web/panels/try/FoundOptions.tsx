@@ -41,7 +41,6 @@ export function FoundOptions({ found: { plan: asked, result, sights } }: { reado
     foundMarks.value = result.options.map((option, k) => ({
       at: option.center,
       label: String(k + 1),
-      title: `${k + 1}: ${option.why}`,
       chosen: k === 0,
     }));
   }, [result]);

@@ -68,10 +68,9 @@ function draw(): void {
   const answer = hiddenAnswer.value.shown?.value;
   if (!answer || !hiddenShown.value) return clear();
   barredRings.value = softGround(bareGround(answer), answer.grid.cell);
-  topMarks.value = answer.tops.map(({ id, at, height, hidden }) => ({
+  topMarks.value = answer.tops.map(({ at, height, hidden }) => ({
     at,
     label: height > hidden ? '!' : '✓',
-    title: topWords(calledById(id), height, hidden),
   }));
   // Beyond what is said a height is only "over" it; lines need a number.
   const heights = answer.heights.map((height) => Math.min(height, TALLEST_SAID + 1));

@@ -40,10 +40,9 @@ export function ShadowMarks() {
   });
   useSignalEffect(() => {
     const found = checked.value.shown?.value.marks ?? [];
-    numberedMarks.value = marks.value.map(({ at, feature }, k) => ({
+    numberedMarks.value = marks.value.map(({ at }, k) => ({
       at,
       label: String(k + 1),
-      title: found[k]?.sentence ?? `Edge of the shadow of ${calledById(feature)}`,
       chosen: k === marks.value.length - 1,
     }));
     const last = found.at(-1);
