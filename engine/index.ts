@@ -30,7 +30,8 @@ export {
   upBearingOf,
   worthOf,
 } from './plan/defaults.ts';
-export { dayWords, MONTHS, monthWord } from './plan/dates/dates.ts';
+export { dateWords, dayWords, MONTHS, monthWord } from './plan/dates/dates.ts';
+export { clockOfMoment, dateOfMoment, monthDayOf, monthOfDate, yearOf } from './plan/dates/parts.ts';
 export { isCloth } from './plan/kinds.ts';
 export { readMonthDay } from './plan/dates/typed-day.ts';
 export { courtyard } from './plan/demos/courtyard.ts';

@@ -1,9 +1,9 @@
+import { monthDayOf, monthOfDate } from '../plan/dates/parts.ts';
 import { stepMinutesOf } from '../plan/defaults.ts';
 import { Kept } from '../plan/kept.ts';
 import { refusal } from '../plan/problems.ts';
 import type { CivilDate, MonthDay, Problem } from '../plan/types.ts';
 import { MS_PER_HOUR, MS_PER_MINUTE } from '../plan/units/per-unit.ts';
-import { monthDayOf, monthOfDate } from './days/calendar.ts';
 import { periodDays, type Period } from './days/period-days.ts';
 import { hottestMonth } from './days/season.ts';
 import { type CivilDay, civilDays, isTimeZone } from './days/zone.ts';

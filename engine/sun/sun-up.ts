@@ -1,7 +1,7 @@
 import type { CivilDate, Plan } from '../plan/types.ts';
 import type { ClockStretch } from '../plan/units/clock.ts';
 import { periodDays } from './days/period-days.ts';
-import { localIso } from './days/zone.ts';
+import { clockOf } from './days/zone.ts';
 import { sunTimes } from './sun-times.ts';
 import type { Weather } from './weather/weather.ts';
 
@@ -9,8 +9,8 @@ import type { Weather } from './weather/weather.ts';
 export function sunUp(plan: Plan, date: CivilDate): ClockStretch | null {
   const { riseMs, setMs } = sunTimes(plan, date);
   if (riseMs === null || setMs === null) return null;
-  const clock = (ms: number): string => localIso(ms, plan.site.timeZone).slice(11, 16);
-  return { from: clock(riseMs), to: clock(setMs) };
+  const { timeZone } = plan.site;
+  return { from: clockOf(riseMs, timeZone), to: clockOf(setMs, timeZone) };
 }
 
 /** The same of the heatwave day; `null` too where the climate names none. */

@@ -1,4 +1,4 @@
-import { MS_PER_DAY } from '../../engine/index.ts';
+import { MS_PER_DAY, yearOf, monthOfDate } from '../../engine/index.ts';
 import type { CivilDate, JournalEntry, MonthDay, Plan, Season } from '../../engine/index.ts';
 
 /**
@@ -69,5 +69,5 @@ function daysBetween(from: CivilDate, to: CivilDate): number {
 
 /** By numbers: as text, a day that is not is read by each browser in its own way. */
 function utcMidnight(date: CivilDate): number {
-  return Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)) - 1, Number(date.slice(8)));
+  return Date.UTC(yearOf(date), monthOfDate(date) - 1, Number(date.slice(8)));
 }

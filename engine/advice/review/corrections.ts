@@ -2,6 +2,7 @@
  * Which one input would bring the estimate nearest to the readings: offered with what it gains, never made by itself.
  */
 
+import { monthOfDate } from '../../plan/dates/parts.ts';
 import { monthOf, upBearingOf } from '../../plan/defaults.ts';
 import { wrapBearing } from '../../plan/geometry/angles.ts';
 import { isCloth } from '../../plan/kinds.ts';
@@ -103,7 +104,7 @@ function candidates(plan: Plan, checks: readonly ReadingCheck[]): Candidate[] {
     words: (value) => `${value.toFixed(0)}°`,
     made: (value) => ({ ...plan, site: { ...plan.site, upBearing: value } }),
   });
-  for (const month of new Set(checks.map(({ when }) => Number(when.slice(5, 7))))) {
+  for (const month of new Set(checks.map(({ when }) => monthOfDate(when)))) {
     const index = plan.climate.months.findIndex((row) => row.month === month);
     if (index < 0) continue;
     const row = plan.climate.months[index];

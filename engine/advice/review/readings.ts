@@ -8,6 +8,7 @@ import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts'
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue/plants.ts';
+import { yearOf, monthDayOf, dateOfMoment } from '../../plan/dates/parts.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { formatTemperature } from '../../plan/units/shown.ts';
@@ -99,7 +100,7 @@ function leafRead(
   drawn: ReadYard,
   clothless: ReadYard,
 ): LeafRead | { readonly isLeft: string } {
-  const date = reading.when.slice(0, 10);
+  const date = dateOfMoment(reading.when);
   const hottest = hottestKnown(plan);
   if (reading.air > hottest + NO_SUCH_AIR) return { isLeft: inTheSun(plan, reading.air, hottest) };
   // A leaf read in the open beside a covered one of the same plant had no cloth over it, whatever hangs on the plan.
@@ -166,8 +167,8 @@ function heldAgainst(reading: LeafReading, leaf: LeafRead): { check: ReadingChec
 
 /** The date of a reading as a day of the plan; its own year counts. */
 function dayOf(plan: Plan, scene: Scene, date: CivilDate, stepMinutes: number): HeatDay | null {
-  const monthDay = date.slice(5);
-  const season = { ...plan.season, year: Number(date.slice(0, 4)), from: monthDay, to: monthDay, stepMinutes };
+  const monthDay = monthDayOf(date);
+  const season = { ...plan.season, year: yearOf(date), from: monthDay, to: monthDay, stepMinutes };
   const day = heatDayOf({ ...plan, season }, scene, { kind: 'day', date: monthDay });
   return day.ok ? day.value : null;
 }

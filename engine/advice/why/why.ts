@@ -3,11 +3,11 @@ import { rootsOf } from '../../load/pot/pot-load.ts';
 import type { Outcome, Roots } from '../../load/types.ts';
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
 import { yardOf } from '../../load/yard.ts';
+import { monthOfDate, yearOf, monthDayOf } from '../../plan/dates/parts.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { refusal } from '../../plan/problems.ts';
 import type { CivilDate, JournalEntry, Plan, Side } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
-import { monthOfDate } from '../../sun/days/calendar.ts';
 import { seasonMonths } from '../../sun/days/season.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
@@ -132,7 +132,7 @@ function periodsOf(plan: Plan, date: CivilDate | null): { heatPeriod: Period; me
   const month = date === null ? null : monthOfDate(date);
   if (date !== null && month !== null && months.ok && months.value.some((candidate) => candidate.month === month)) {
     // A leap day is judged by the day before.
-    const monthDay = date.slice(5) === '02-29' ? '02-28' : date.slice(5);
+    const monthDay = monthDayOf(date) === '02-29' ? '02-28' : monthDayOf(date);
     return { heatPeriod: { kind: 'heatDay', month }, meanPeriod: { kind: 'day', date: monthDay }, notes: [] };
   }
   const notes = date === null ? [] : [`${date} lies outside the season's months: judged on the heatwave day.`];
@@ -210,11 +210,11 @@ function damagePartOf(text: string | undefined): DamagePart | undefined {
 
 /** Damage of a year that was frozen is judged in that year's yard. */
 function planOfYear(plan: Plan, plantId: string, date: CivilDate | null): { plan: Plan; notes: string[] } {
-  const past = plan.past?.find(({ year }) => date !== null && year === Number(date.slice(0, 4)));
+  const past = plan.past?.find(({ year }) => date !== null && year === yearOf(date));
   if (past !== undefined && past.plan.features.some(({ id }) => id === plantId))
     return { plan: past.plan, notes: [`Judged in the yard as it was in ${past.year}.`] };
-  const older = date !== null && Number(date.slice(0, 4)) < plan.season.year;
-  return { plan, notes: older ? [`Judged in the yard as it is drawn now; the damage is of ${date.slice(0, 4)}.`] : [] };
+  const older = date !== null && yearOf(date) < plan.season.year;
+  return { plan, notes: older ? [`Judged in the yard as it is drawn now; the damage is of ${yearOf(date)}.`] : [] };
 }
 
 function unknownPlant(plan: Plan, id: string): string {

@@ -4,6 +4,7 @@ import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import { fruitAside } from '../../load/verdict/sentence.ts';
 import { wallWords } from '../../load/verdict/wall-heat.ts';
 import { monthWord } from '../../plan/dates/dates.ts';
+import { monthOfDate } from '../../plan/dates/parts.ts';
 import type { CivilDate, Plan, Side } from '../../plan/types.ts';
 import { formatStretch } from '../../plan/units/clock.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
@@ -12,7 +13,6 @@ import { type Agreeing, agreeingWith } from '../../plan/words/agreement.ts';
 import { capital } from '../../plan/words/first-letter.ts';
 import { listWords } from '../../plan/words/list-words.ts';
 import { nameOf } from '../../plan/words/names.ts';
-import { monthOfDate } from '../../sun/days/calendar.ts';
 import { bearsWhatBurns } from '../year/growth/fruit.ts';
 import type { Rival } from './rivals.ts';
 import { sideWords } from './side.ts';
@@ -71,7 +71,7 @@ function evidence(found: WhyFindings): string {
   const sun =
     when === null
       ? ''
-      : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ` +
+      : `On a hot day in ${monthWord(monthOfDate(found.heatDay))} the sun is on ` +
         `${inside(found, accused)} from ${formatStretch(when, unitsOf(found.plan))}, ` +
         `${sunCame ?? 'with nothing in its way'}; `;
   return `${sun}${surfaceOf(found, accused.peak)}${rankWords(found)}.${wallRemark(found)}`;

@@ -3,9 +3,10 @@
  */
 
 import { dayOfMonth } from '../../plan/dates/dates.ts';
+import { monthOfDate, yearOf, monthDayOf } from '../../plan/dates/parts.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
-import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../sun/days/calendar.ts';
+import { dateIn, datesBetween, daysAfter } from '../../sun/days/calendar.ts';
 import { type Result, seasonDates, type SeasonMonth } from '../../sun/days/season.ts';
 
 /** Months looked at beyond the ends of the season, the hottest next to it first: hot air may come before a monsoon. */
@@ -31,8 +32,8 @@ export function withWidenedSeason(plan: Plan): Result<Plan> {
   const season = known.of([plan.season, plan.climate], '', () => ({
     ...plan.season,
     year: first.year,
-    from: firstOf(first).slice(5),
-    to: to.slice(5),
+    from: monthDayOf(firstOf(first)),
+    to: monthDayOf(to),
   }));
   return { ok: true, value: { ...plan, season } };
 }
@@ -46,7 +47,7 @@ const known = new Kept<Plan['season']>();
  */
 export function seasonYearOf(plan: Plan, date: CivilDate): number {
   const { from, to } = plan.season;
-  return to < from && date.slice(5) < from ? yearOf(date) - 1 : yearOf(date);
+  return to < from && monthDayOf(date) < from ? yearOf(date) - 1 : yearOf(date);
 }
 
 /** A value known on some dates, linear between them, the first before them and the last after them. */

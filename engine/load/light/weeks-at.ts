@@ -1,4 +1,5 @@
 import { createPointCaster } from '../../cast/points/point-caster.ts';
+import { monthOfDate } from '../../plan/dates/parts.ts';
 import type { CivilDate, Plan, PlanPoint } from '../../plan/types.ts';
 import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
@@ -91,7 +92,7 @@ export function weeksAt(
 }
 
 function overIn(heats: readonly HotLeafHours[], date: CivilDate): readonly boolean[] | null {
-  return heats.find(({ month }) => month === Number(date.slice(5, 7)))?.over ?? null;
+  return heats.find(({ month }) => month === monthOfDate(date))?.over ?? null;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { monthOfDate } from '../../plan/dates/parts.ts';
 import type { Plan } from '../../plan/types.ts';
 import { sceneOf } from '../../scene/scene-of.ts';
 import { clockOf } from '../../sun/days/zone.ts';
@@ -45,7 +46,7 @@ export function hotLeafHours(plan: Plan, plantId: string, weather?: Weather): Ou
     for (const k of leaf.hotSamples(limit))
       if (leaf.on(k, shares, around) > limit)
         hoursOver[Number(clockOf(samples.when[k], plan.site.timeZone).slice(0, 2))] += samples.hours[k];
-    return { month: Number(day.date.slice(5, 7)), over: hoursOver.map((hours) => hours >= LEAST_OVER) };
+    return { month: monthOfDate(day.date), over: hoursOver.map((hours) => hours >= LEAST_OVER) };
   });
   return { ok: true, value };
 }

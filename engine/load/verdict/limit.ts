@@ -1,3 +1,4 @@
+import { yearOf } from '../../plan/dates/parts.ts';
 import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
 import { daysAfter } from '../../sun/days/calendar.ts';
 import type { PlantFeature } from './planted.ts';
@@ -47,7 +48,7 @@ export function limitOf(plan: Plan, feature: PlantFeature, row: PlantRow, heatDa
 
 /** Whether a plant was planted three summers ago or more; false where nobody says when. */
 export function isEstablished(plan: Plan, feature: PlantFeature): boolean {
-  return feature.planted !== undefined && plan.season.year - Number(feature.planted.slice(0, 4)) >= ESTABLISHED_SUMMERS;
+  return feature.planted !== undefined && plan.season.year - yearOf(feature.planted) >= ESTABLISHED_SUMMERS;
 }
 
 /** How far the limit of a row may be off, before all that is known of one plant. [K] */

@@ -1,6 +1,7 @@
 import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
 import { dateWords } from '../../plan/dates/dates.ts';
+import { dateOfMoment, clockOfMoment } from '../../plan/dates/parts.ts';
 import { errorAt } from '../../plan/problems.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { formatClock } from '../../plan/units/clock.ts';
@@ -88,7 +89,7 @@ function markRow(plan: Plan, { mark, residual }: MarkCheck, k: number, units: Un
     String(k + 1),
     nameOf(plan, mark.feature),
     mark.at.map((each) => formatLength(each, units)).join(', '),
-    `${dateWords(mark.when.slice(0, 10))}, ${formatClock(mark.when.slice(11, 16), units)}`,
+    `${dateWords(dateOfMoment(mark.when))}, ${formatClock(clockOfMoment(mark.when), units)}`,
     off,
   ];
 }

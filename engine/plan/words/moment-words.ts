@@ -1,4 +1,5 @@
 import { dayWords } from '../dates/dates.ts';
+import { yearOf, clockOfMoment } from '../dates/parts.ts';
 import { formatClock } from '../units/clock.ts';
 import type { Units } from '../units/units.ts';
 
@@ -8,5 +9,5 @@ import type { Units } from '../units/units.ts';
  * @param when "2026-07-20T15:10"
  */
 export function momentWords(when: string, units: Units): string {
-  return `${dayWords(when)} ${when.slice(0, 4)}, ${formatClock(when.slice(11, 16), units)}`;
+  return `${dayWords(when)} ${yearOf(when)}, ${formatClock(clockOfMoment(when), units)}`;
 }

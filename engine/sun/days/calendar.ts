@@ -1,3 +1,4 @@
+import { yearOf } from '../../plan/dates/parts.ts';
 import type { CivilDate, MonthDay } from '../../plan/types.ts';
 import { MS_PER_DAY, MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
@@ -14,10 +15,6 @@ export function datesBetween(from: CivilDate, to: CivilDate): CivilDate[] {
     utcIso(first + day * MS_PER_DAY).slice(0, 10),
   );
 }
-
-export const monthDayOf = (date: CivilDate): MonthDay => date.slice(5);
-export const monthOfDate = (date: CivilDate): number => Number(date.slice(5, 7));
-export const yearOf = (date: CivilDate): number => Number(date.slice(0, 4));
 
 /** 1 on the first of January. */
 export function dayOfYear(date: CivilDate): number {

@@ -1,10 +1,11 @@
 import { dayOfMonth } from '../../plan/dates/dates.ts';
+import { monthOfDate } from '../../plan/dates/parts.ts';
 import { refusal } from '../../plan/problems.ts';
 import type { CivilDate, MonthDay, Problem } from '../../plan/types.ts';
 import { monthClimate, type MonthClimate } from '../climate.ts';
 import type { Setting } from '../setting.ts';
 import type { Weather } from '../weather/weather.ts';
-import { dateIn, monthOfDate } from './calendar.ts';
+import { dateIn } from './calendar.ts';
 import { dateOfDay, hottestMonth, missingMonth, seasonDates, seasonMonths, type Result } from './season.ts';
 
 /** Which days are meant: the whole season, one day, the heatwave day, or the heat day of one of the season's months. */

@@ -1,11 +1,12 @@
 import { monthWord } from '../../plan/dates/dates.ts';
+import { monthOfDate, yearOf } from '../../plan/dates/parts.ts';
 import { offsetOf } from '../../plan/defaults.ts';
 import { errorAt, refusal } from '../../plan/problems.ts';
 import type { CivilDate, MonthDay, Problem } from '../../plan/types.ts';
 import { monthClimate } from '../climate.ts';
 import type { Setting } from '../setting.ts';
 import type { Weather } from '../weather/weather.ts';
-import { dateIn, datesBetween, monthOfDate, yearOf } from './calendar.ts';
+import { dateIn, datesBetween } from './calendar.ts';
 
 export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: Problem[] };
 

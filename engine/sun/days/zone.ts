@@ -1,3 +1,4 @@
+import { dateOfMoment, clockOfMoment } from '../../plan/dates/parts.ts';
 import type { CivilDate, ClockTime } from '../../plan/types.ts';
 import { MS_PER_DAY, MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 import { daysAfter, utcIso, utcMidnight } from './calendar.ts';
@@ -54,7 +55,7 @@ export function localIso(ms: number, timeZone: string): string {
 
 /** The civil date of an instant. @throws RangeError when the zone does not exist */
 export function localDate(ms: number, timeZone: string): CivilDate {
-  return localIso(ms, timeZone).slice(0, 10);
+  return dateOfMoment(localIso(ms, timeZone));
 }
 
 /**
@@ -79,7 +80,7 @@ export function instantOf(clockTime: ClockTime, timeZone: string): number | null
 
 /** Clock time of an instant in a zone, "HH:MM": the minute that is running. */
 export function clockOf(ms: number, timeZone: string): string {
-  return localIso(ms, timeZone).slice(11, 16);
+  return clockOfMoment(localIso(ms, timeZone));
 }
 
 /** The same to the nearest so many minutes. */

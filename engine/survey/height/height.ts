@@ -1,3 +1,4 @@
+import { clockOfMoment } from '../../plan/dates/parts.ts';
 import { DEGREE } from '../../plan/geometry/angles.ts';
 import type { ClockTime } from '../../plan/types.ts';
 import { type Estimate, estimateOf, type Finding, found, refused } from '../estimate.ts';
@@ -21,7 +22,7 @@ export function slopeFromTime(place: Place, when: ClockTime, minutes = CLOCK_MIN
   const finding = sunAt(when, place);
   if (!finding.ok) return finding;
   const { altitude, azimuth, climb } = finding.value;
-  const clock = when.slice(11, 16);
+  const clock = clockOfMoment(when);
   if (altitude < LOWEST_SUN) {
     const stands = altitude < 0 ? 'is below the horizon' : `stands only ${altitude.toFixed(1)}° high`;
     return refused(

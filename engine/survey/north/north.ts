@@ -1,3 +1,4 @@
+import { dateOfMoment, clockOfMoment } from '../../plan/dates/parts.ts';
 import { elevationOf } from '../../plan/defaults.ts';
 import { degreesOf, turnBetween, wrapBearing } from '../../plan/geometry/angles.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
@@ -168,7 +169,7 @@ function look(place: Place, line: readonly [PlanPoint, PlanPoint], when: ClockTi
 }
 
 function refuseSun(sun: SunAt, place: Place, when: ClockTime): Refusal | null {
-  const clock = when.slice(11, 16);
+  const clock = clockOfMoment(when);
   if (sun.altitude < LOWEST_SUN) {
     const stands = sun.altitude < 0 ? 'is below the horizon' : `stands only ${sun.altitude.toFixed(0)}° high`;
     return refused(
@@ -186,7 +187,7 @@ function refuseSun(sun: SunAt, place: Place, when: ClockTime): Refusal | null {
 }
 
 function better(place: Place, when: ClockTime): string {
-  return `${windowWords(northTimes(place, when.slice(0, 10)))} that day`;
+  return `${windowWords(northTimes(place, dateOfMoment(when)))} that day`;
 }
 
 function swingWords(sun: SunAt): string {

@@ -1,6 +1,6 @@
 import { batch } from '@preact/signals';
 import { useState } from 'preact/hooks';
-import { inYearlySpan, dayWords } from '../../../engine/index.ts';
+import { inYearlySpan, dayWords, monthDayOf } from '../../../engine/index.ts';
 import type { DayTable, MonthDay } from '../../../engine/index.ts';
 import { lazily } from '../../common/Lazy.tsx';
 import { clockWords } from '../../common/words.ts';
@@ -26,7 +26,7 @@ const PERIODS: readonly { readonly kind: PeriodKind; readonly words: string }[] 
 export function SunBar() {
   const [unfolded, setUnfolded] = useState(false);
   const table = day.value.shown?.value;
-  const date = periodKind.value === 'heatwave' && table ? table.date.slice(5) : monthDay.value;
+  const date = periodKind.value === 'heatwave' && table ? monthDayOf(table.date) : monthDay.value;
   return (
     <section class={`sun-bar ${unfolded ? 'sun-bar-unfolded' : ''}`} aria-label="Sun bar">
       <div class="sun-bar-now">

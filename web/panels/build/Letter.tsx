@@ -10,6 +10,7 @@ import {
   formatShare,
   openRing,
   sideDrawing,
+  dateWords,
 } from '../../../engine/index.ts';
 import type { BuildSheet, LetterPictures, Plan, SightCut } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
@@ -35,7 +36,7 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
   return (
     <article class="letter">
       <p>
-        <bdi>{built.name ?? 'Yard'}</bdi>, {dayWords(siteNow().date.slice(5))} {siteNow().date.slice(0, 4)}
+        <bdi>{built.name ?? 'Yard'}</bdi>, {dateWords(siteNow().date)}
       </p>
       <p class="letter-blanks">
         To: ____________________________ From: ____________________________

@@ -7,6 +7,7 @@ import {
   parseSide,
   parseTemperature,
   toCentimetre,
+  yearOf,
 } from '../../../engine/index.ts';
 import type { Climate, JournalEntry, Plan, PlanPoint, Plant, Site, Units } from '../../../engine/index.ts';
 import { bySeaOf } from '../parts/world/sea.ts';
@@ -57,7 +58,7 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
     how: { upBearing: north.how, ...(ground.how && { boundary: ground.how }) },
   };
   const features = [...sidesOf(answers, ground, wallHeight, heightGuessed), plant];
-  const season = seasonAt(where.latitude, around, place !== null, Number(today.slice(0, 4)));
+  const season = seasonAt(where.latitude, around, place !== null, yearOf(today));
   const journal = answers.ahead || passed('damage') ? undefined : [damageOf(answers, plant.id, today)];
   return {
     ok: true,
@@ -170,7 +171,7 @@ function seasonAt(latitude: number, around: Plan, elsewhere: boolean, year: numb
 /** The newest such day that is not after today. */
 function damageOf({ month, third, side, part, amount }: Answers, feature: string, today: string): JournalEntry {
   const monthDay = `${String(month).padStart(2, '0')}-${{ early: '05', mid: '15', late: '25' }[third]}`;
-  const thisYear = Number(today.slice(0, 4));
+  const thisYear = yearOf(today);
   const year = `${thisYear}-${monthDay}` <= today ? thisYear : thisYear - 1;
   return { date: `${year}-${monthDay}`, what: 'damage', feature, amount, side: parseSide(side) ?? 'unknown', part };
 }

@@ -1,5 +1,5 @@
 import type { FeatureOf, PlaceSpot } from '../../../engine/index.ts';
-import { formatDistance, lessDamage, rootsBriefly, capital, wayWords } from '../../../engine/index.ts';
+import { formatDistance, lessDamage, rootsBriefly, capital, wayWords, dateOfMoment } from '../../../engine/index.ts';
 import { siteClock } from '../../common/site-clock.ts';
 import { plan, units } from '../../state/yard.ts';
 import { ShareBar } from '../parts/answer/ShareBar.tsx';
@@ -66,7 +66,7 @@ export function Spot({ pot, spot, stay, chosen, isNamesake, onChoose }: Props) {
               <summary>Get it used to more sun first</summary>
               <HardeningDates
                 hardening={spot.hardening}
-                from={siteClock(plan.value.site.timeZone).slice(0, 10)}
+                from={dateOfMoment(siteClock(plan.value.site.timeZone))}
                 title="If it moves today"
               />
             </details>

@@ -1,5 +1,12 @@
 import { computed, signal } from '@preact/signals';
-import { addOption, appendJournal, changeFeature, featureOf, moveInOption } from '../../../engine/index.ts';
+import {
+  addOption,
+  appendJournal,
+  changeFeature,
+  featureOf,
+  moveInOption,
+  dateOfMoment,
+} from '../../../engine/index.ts';
 import type { CivilDate, FeatureOf, Hardening, Plan, PlanPoint } from '../../../engine/index.ts';
 import { siteClock } from '../../common/site-clock.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
@@ -72,7 +79,7 @@ export function putBack(pot: FeatureOf<'plant'>): void {
 /** The pot stands there now: the yard and its diary say so, in one step. */
 export function haveMoved(pot: FeatureOf<'plant'>, at: PlanPoint, hardening: Hardening | null): void {
   const name = calledOf(pot);
-  const date: CivilDate = siteClock(plan.value.site.timeZone).slice(0, 10);
+  const date: CivilDate = dateOfMoment(siteClock(plan.value.site.timeZone));
   const moved = changeFeature(plan.value, pot.id, { at });
   const next = appendJournal(moved, {
     date,

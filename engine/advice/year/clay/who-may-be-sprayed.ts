@@ -4,9 +4,10 @@ import { type LightStanding, lightStanding } from '../../../load/light/light-cla
 import type { Outcome } from '../../../load/types.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { dayOfMonth } from '../../../plan/dates/dates.ts';
+import { monthOfDate, yearOf } from '../../../plan/dates/parts.ts';
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { withoutCloth } from '../../../plan/yards/without-cloth.ts';
-import { dateIn, daysAfter, monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
+import { dateIn, daysAfter } from '../../../sun/days/calendar.ts';
 import { seasonMonths } from '../../../sun/days/season.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import { dayLight } from '../../words/plant-light.ts';

@@ -1,5 +1,6 @@
 /** Whether cloth hangs on a day: by the plan's own dates, else by the diary, else it is taken to. */
 
+import { monthDayOf } from '../../../plan/dates/parts.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import { isCloth } from '../../../plan/kinds.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
@@ -20,7 +21,7 @@ export function clothOn(plan: Plan, date: CivilDate): ClothOn[] {
   return plan.features.flatMap((feature): ClothOn[] => {
     if (!isCloth(feature)) return [];
     const { id, up } = feature;
-    if (up !== undefined) return [{ id, hangs: inYearlySpan(up, date.slice(5)) ? 'yes' : 'no', saidBy: 'plan' }];
+    if (up !== undefined) return [{ id, hangs: inYearlySpan(up, monthDayOf(date)) ? 'yes' : 'no', saidBy: 'plan' }];
     const noted = lastNoted(plan, id, date);
     if (noted === null) return [{ id, hangs: 'yes', saidBy: null }];
     return [{ id, hangs: noted === 'cloth-up' ? 'yes' : 'no', saidBy: 'diary' }];
@@ -50,7 +51,7 @@ export function hungAsTold(plan: Plan, told: readonly ClothSeason[]): Plan {
   const features = plan.features.map((feature) => {
     if (!isCloth(feature) || feature.up !== undefined) return feature;
     const { up, down } = told.find(({ canopy }) => canopy === feature.id) ?? { up: null, down: null };
-    return up === null || down === null ? feature : { ...feature, up: { from: up.slice(5), to: down.slice(5) } };
+    return up === null || down === null ? feature : { ...feature, up: { from: monthDayOf(up), to: monthDayOf(down) } };
   });
   return { ...plan, features };
 }

@@ -3,6 +3,7 @@
 import { lightStanding } from '../../../load/light/light-class.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { monthDayOf } from '../../../plan/dates/parts.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import type { Period } from '../../../sun/samples.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
@@ -47,7 +48,7 @@ export function shortOn(
 ): Outcome<ReadonlyMap<CivilDate, readonly string[]>> {
   const value = new Map<CivilDate, readonly string[]>();
   for (const date of dates) {
-    const light = lightUnder(hung, without, plantFeatures(hung), { kind: 'day', date: date.slice(5) }, weather);
+    const light = lightUnder(hung, without, plantFeatures(hung), { kind: 'day', date: monthDayOf(date) }, weather);
     if (!light.ok) return light;
     const short = light.value.filter((one) => one.standingOpen === 'enough' && one.standing !== 'enough');
     value.set(

@@ -1,7 +1,7 @@
 import { monthWord } from '../../../plan/dates/dates.ts';
+import { monthOfDate } from '../../../plan/dates/parts.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { monthClimate } from '../../../sun/climate.ts';
-import { monthOfDate } from '../../../sun/days/calendar.ts';
 import type { Advice } from '../advice.ts';
 
 /**

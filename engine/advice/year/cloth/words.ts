@@ -2,6 +2,7 @@
 
 import type { LightStanding } from '../../../load/light/light-class.ts';
 import { dayWords } from '../../../plan/dates/dates.ts';
+import { monthDayOf } from '../../../plan/dates/parts.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
@@ -89,7 +90,7 @@ function lightWords(plan: Plan, { plant, open, covered, standing, standingOpen }
 /** Where the plan's own dates for a cloth leave out days on which it is wanted. */
 export function clothNotes(plan: Plan, { canopy, up, down, drawn }: ClothSeason): string[] {
   if (up === null || down === null || drawn === null) return [];
-  const missed = datesBetween(up, down).filter((date) => !inYearlySpan(drawn, date.slice(5))).length;
+  const missed = datesBetween(up, down).filter((date) => !inYearlySpan(drawn, monthDayOf(date))).length;
   return missed === 0
     ? []
     : [

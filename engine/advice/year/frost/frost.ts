@@ -4,11 +4,12 @@ import { isTooDark } from '../../../load/light/light-class.ts';
 import { normalShare } from '../../../load/light/normal.ts';
 import type { Nine, Outcome } from '../../../load/types.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { monthOfDate, yearOf, monthDayOf } from '../../../plan/dates/parts.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
 import { withoutCloth } from '../../../plan/yards/without-cloth.ts';
 import { monthClimate } from '../../../sun/climate.ts';
-import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
+import { dateIn, datesBetween, daysAfter } from '../../../sun/days/calendar.ts';
 import { seasonDates } from '../../../sun/days/season.ts';
 import { clockNear } from '../../../sun/days/zone.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
@@ -63,7 +64,7 @@ const COVERED_ON = 14;
 export function isOver(plan: Plan, row: PlantRow, date: CivilDate): boolean {
   const { first, last } = plan.climate.frost ?? {};
   if (!endsWithFrost(row) || first === undefined || last === undefined) return false;
-  return inYearlySpan({ from: daysAfter(nextDay(first, date), COVERED_ON).slice(5), to: last }, date.slice(5));
+  return inYearlySpan({ from: monthDayOf(daysAfter(nextDay(first, date), COVERED_ON)), to: last }, monthDayOf(date));
 }
 
 /** None of a plant whose limit nobody knows. @param begins the month in which the frost time does */
@@ -122,10 +123,10 @@ function winterLight(plan: Plan, date: CivilDate) {
   return dayLight(
     {
       ...withoutCloth(plan),
-      season: { ...plan.season, year, from: date.slice(5), to: date.slice(5) },
+      season: { ...plan.season, year, from: monthDayOf(date), to: monthDayOf(date) },
       climate: { ...plan.climate, months: clear },
     },
-    { kind: 'day', date: date.slice(5) },
+    { kind: 'day', date: monthDayOf(date) },
   );
 }
 

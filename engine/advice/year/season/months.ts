@@ -1,10 +1,10 @@
 /** A page for each month in which something is to be done. */
 
 import { dayWords, dayOfMonth } from '../../../plan/dates/dates.ts';
+import { monthOfDate, yearOf } from '../../../plan/dates/parts.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
 import { namedInside } from '../../../plan/words/names.ts';
-import { monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
 import { seasonMonths } from '../../../sun/days/season.ts';
 import type { Advice } from '../advice.ts';
 import { litresWords } from '../water/litres-words.ts';

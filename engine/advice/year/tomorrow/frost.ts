@@ -1,13 +1,13 @@
 /** What a frosty night asks for. */
 
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { monthOfDate } from '../../../plan/dates/parts.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { MS_PER_HOUR } from '../../../plan/units/per-unit.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import type { Units } from '../../../plan/units/units.ts';
 import { namesInside } from '../../../plan/words/names.ts';
 import { monthClimate } from '../../../sun/climate.ts';
-import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { clockOf } from '../../../sun/days/zone.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { CLEAR_NIGHT } from '../frost/clear-night.ts';

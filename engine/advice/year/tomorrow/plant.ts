@@ -10,9 +10,9 @@ import { isEstablished, limitOf } from '../../../load/verdict/limit.ts';
 import type { PlantFeature } from '../../../load/verdict/planted.ts';
 import { sunCame } from '../../../load/verdict/sun-came.ts';
 import { milderBy, verdictOf, worstOf } from '../../../load/verdict/verdict.ts';
+import { monthOfDate } from '../../../plan/dates/parts.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import type { Scene } from '../../../scene/solids.ts';
-import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { bearsWhatBurns } from '../growth/fruit.ts';
 import type { TomorrowPlant } from './types.ts';
 

@@ -7,6 +7,7 @@ import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { isCivilDate, monthWord, dateWords } from '../../../plan/dates/dates.ts';
+import { monthOfDate, yearOf, monthDayOf } from '../../../plan/dates/parts.ts';
 import { inYearlySpan } from '../../../plan/dates/year-span.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
 import { isCloth } from '../../../plan/kinds.ts';
@@ -19,7 +20,6 @@ import { capital } from '../../../plan/words/first-letter.ts';
 import { namesInside } from '../../../plan/words/names.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
-import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { sunUp } from '../../../sun/sun-up.ts';
 import { clothOn, withClothOn } from '../cloth/hung-on.ts';
 import { waterOn } from '../water/water.ts';
@@ -42,10 +42,10 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
     return refuseOption('low', `The low must be at most the high of ${formatTemperature(high, units)}.`);
   const forecastPlan = withForecast(withClothOn(plan, date), { date, high, low });
   const scene = buildScene(forecastPlan);
-  const heat = heatDayOf(forecastPlan, scene, { kind: 'day', date: date.slice(5) });
+  const heat = heatDayOf(forecastPlan, scene, { kind: 'day', date: monthDayOf(date) });
   if (!heat.ok) return heat;
   const sky = createSkyViewer(scene);
-  const water = waterOn(forecastPlan, { kind: 'day', date: date.slice(5) });
+  const water = waterOn(forecastPlan, { kind: 'day', date: monthDayOf(date) });
   if (!water.ok) return water;
   const plants = plantFeatures(plan).flatMap((feature): TomorrowPlant[] => {
     const row = rowOf(plan, feature);
@@ -101,7 +101,8 @@ function askedBack(plan: Plan, { date, high, low }: Forecast, units: Units): str
   const offset = offsetOf(plan.climate);
   const far = FAR_SPREADS * usual.spread;
   const month = monthWord(monthOfDate(date));
-  const isHeatwave = high > usual.high && high <= plan.climate.heatwaveHigh && inYearlySpan(plan.season, date.slice(5));
+  const isHeatwave =
+    high > usual.high && high <= plan.climate.heatwaveHigh && inYearlySpan(plan.season, monthDayOf(date));
   const [typed, most] =
     !isHeatwave && Math.abs(high + offset - usual.high) > far
       ? [
@@ -135,8 +136,8 @@ function usualSwing(plan: Plan, date: CivilDate): number {
  * as on the heatwave day.
  */
 function withForecast(plan: Plan, { date, high, low }: Required<Forecast>): Plan {
-  const monthDay = date.slice(5);
-  const month = Number(date.slice(5, 7));
+  const monthDay = monthDayOf(date);
+  const month = monthOfDate(date);
   const own = plan.climate.months.find((row) => row.month === month);
   const usual = monthClimate(plan, month);
   const row = {
@@ -152,7 +153,7 @@ function withForecast(plan: Plan, { date, high, low }: Required<Forecast>): Plan
   const months = [...plan.climate.months.filter((each) => each.month !== month), row];
   return {
     ...plan,
-    season: { ...plan.season, year: Number(date.slice(0, 4)), from: monthDay, to: monthDay },
+    season: { ...plan.season, year: yearOf(date), from: monthDay, to: monthDay },
     climate: { ...plan.climate, months, heatwaveHigh: high },
   };
 }
@@ -195,7 +196,7 @@ function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, 
           `Your own thermometer’s offset is added: the air in this yard reaches ` +
             `${formatTemperature(high + offset, units)}.`,
         ]),
-    ...(months.some(({ month }) => month === Number(date.slice(5, 7)))
+    ...(months.some(({ month }) => month === monthOfDate(date))
       ? []
       : ['The plan has no figures for that month: usual humidity and wind are taken.']),
   ];

@@ -1,5 +1,5 @@
 import { computed, effect } from '@preact/signals';
-import { buildScene, crownsOf, shadowRingsOf, stateOf, withOptions } from '../../../../engine/index.ts';
+import { buildScene, crownsOf, shadowRingsOf, stateOf, withOptions, monthDayOf } from '../../../../engine/index.ts';
 import type { PlantLoad } from '../../../../engine/index.ts';
 import { contoursOf, linesOn } from '../../../charts/contours.ts';
 import { evened } from '../../../charts/field.ts';
@@ -25,7 +25,7 @@ export function layHeatOverlays(): () => void {
   });
   const occluders = computed(() => {
     const date = day.value.shown?.value.date;
-    return date ? scene.value.states[stateOf(scene.value, date.slice(5))] : [];
+    return date ? scene.value.states[stateOf(scene.value, monthDayOf(date))] : [];
   });
   const stops = [
     effect(() => {

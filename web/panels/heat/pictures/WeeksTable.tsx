@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { dayWords, MONTHS, clamp } from '../../../../engine/index.ts';
+import { dayWords, MONTHS, clamp, monthOfDate, monthDayOf } from '../../../../engine/index.ts';
 import './pictures.css';
 import type { SpotWeek } from '../../../../engine/index.ts';
 import { HEAT_RAMP, LIGHT_RAMP } from '../../../charts/ramp.ts';
@@ -84,7 +84,7 @@ function findingOf(weeks: readonly SpotWeek[], place: string): string {
   const hours = hoursShown(weeks).filter((hour) => hoursOf(heaviest)[hour] >= 0.25);
   const between = hours.length > 0 ? `, between ${clock(hours[0])} and ${clock(hours[hours.length - 1] + 1)}` : '';
   return (
-    `Most ${what} comes to ${place} in the week of ${dayWords(heaviest.from.slice(5))}: ` +
+    `Most ${what} comes to ${place} in the week of ${dayWords(heaviest.from)}: ` +
     `${total(heaviest).toFixed(1)} h a day${between}.`
   );
 }
@@ -163,11 +163,11 @@ function WeekHeads({ weeks }: { readonly weeks: readonly SpotWeek[] }) {
         {weeks.map((week, k) => (
           <th key={week.from} scope="col" class={week.clocksChanged ? 'clocks-change' : undefined}>
             <span aria-hidden="true">
-              {k === 0 || week.from.slice(5, 7) !== weeks[k - 1].from.slice(5, 7)
-                ? MONTHS[Number(week.from.slice(5, 7)) - 1].slice(0, 3)
+              {k === 0 || monthOfDate(week.from) !== monthOfDate(weeks[k - 1].from)
+                ? MONTHS[monthOfDate(week.from) - 1].slice(0, 3)
                 : ''}
             </span>
-            <span class="unseen">week of {dayWords(week.from.slice(5))}</span>
+            <span class="unseen">week of {dayWords(week.from)}</span>
           </th>
         ))}
       </tr>
@@ -228,7 +228,7 @@ function outlineAt(weeks: readonly SpotWeek[], k: number, hour: number): string 
 
 function setSunBar(week: SpotWeek, hour: number): void {
   periodKind.value = 'day';
-  monthDay.value = week.middle.slice(5);
+  monthDay.value = monthDayOf(week.middle);
   const clocks = day.value.shown?.value.clock;
   const at = clocks ? clocks.indexOf(hour * 60 + 30) : -1;
   minute.value = at >= 0 ? at : hour * 60 + 30;

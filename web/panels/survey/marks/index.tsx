@@ -1,6 +1,7 @@
-import './style.css';
 import { useSignalEffect } from '@preact/signals';
+import './style.css';
 import { useEffect } from 'preact/hooks';
+import { dateOfMoment } from '../../../../engine/index.ts';
 import type { MarkCheck, MarksTogether } from '../../../../engine/index.ts';
 import { shortDayWords } from '../../../common/words.ts';
 import { calledOf, calledById } from '../../../map/drawing/feature-edits.ts';
@@ -117,7 +118,7 @@ function Marks() {
       <ol>
         {marks.value.map((each, k) => (
           <li key={k}>
-            <strong>{calledById(each.feature)}</strong>, {shortDayWords(each.when.slice(0, 10))},{' '}
+            <strong>{calledById(each.feature)}</strong>, {shortDayWords(dateOfMoment(each.when))},{' '}
             {`${each.when.slice(11)} `}
             <button type="button" aria-label={`Take mark ${k + 1} out`} onClick={() => takeOut(each)}>
               ×

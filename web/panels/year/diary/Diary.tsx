@@ -1,11 +1,13 @@
 import { useState } from 'preact/hooks';
 import {
-  dayWords,
   formatClock,
   formatRain,
   formatTemperature,
   removeFeature,
   removeJournalEntry,
+  dateOfMoment,
+  clockOfMoment,
+  dateWords,
 } from '../../../../engine/index.ts';
 import type { CivilDate, FeatureOf, JournalEntry } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
@@ -70,10 +72,7 @@ export function Diary() {
         {lines.map(({ key, date, text, remove }) => (
           <li key={key}>
             <span>
-              <strong>
-                {dayWords(date)} {date.slice(0, 4)}
-              </strong>{' '}
-              {text}
+              <strong>{dateWords(date)}</strong> {text}
             </span>
             <button type="button" aria-label={`Remove: ${text}`} onClick={remove}>
               Remove
@@ -101,7 +100,7 @@ function linesOf(): readonly Line[] {
     .filter((feature): feature is FeatureOf<'reading'> => feature.kind === 'reading')
     .map((reading): Line => ({
       key: reading.id,
-      date: reading.when.slice(0, 10),
+      date: dateOfMoment(reading.when),
       text: readingWords(reading, names),
       remove: () => void commitEdit('Remove a reading', removeFeature(plan.value, reading.id)),
     }));
@@ -138,7 +137,7 @@ function readingWords(
 ): string {
   const degrees = (what: string, value: number | undefined): string =>
     value === undefined ? '' : `, ${what} ${formatTemperature(value, units.value, 1)}`;
-  const clock = timesIn(formatClock(when.slice(11, 16), units.value));
+  const clock = timesIn(formatClock(clockOfMoment(when), units.value));
   return (
     `Reading at ${clock}${plant === undefined ? '' : `, ${names[plant] ?? plant}`}, ` +
     `${covered === true ? 'under cloth' : 'open'}${degrees('leaf', leaf)}${degrees('air', air)}`

@@ -1,5 +1,5 @@
 import type { ComponentChild } from 'preact';
-import { DAMAGE_SCALE, nameOf, seasonYearOf } from '../../../../engine/index.ts';
+import { DAMAGE_SCALE, nameOf, seasonYearOf, yearOf, monthDayOf } from '../../../../engine/index.ts';
 import type { CivilDate, DamageNote, ReviewResult, YearComparison } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { LeafScore } from '../diary/LeafScore.tsx';
@@ -89,7 +89,7 @@ function TwoYears({ plant, years, children }: TwoYearsProps) {
 
 /** The same day of another year; of 29 February the 28th. */
 function aYearAway(date: CivilDate, by: number): CivilDate {
-  return `${Number(date.slice(0, 4)) + by}-${date.slice(5).replace('02-29', '02-28')}`;
+  return `${yearOf(date) + by}-${monthDayOf(date).replace('02-29', '02-28')}`;
 }
 
 /** The way to the diary for a summer that nothing is noted of. */
@@ -100,7 +100,7 @@ function NoteIt({ plant, date }: { readonly plant: string; readonly date: CivilD
   }
   return (
     <button type="button" onClick={note}>
-      Note {date.slice(0, 4)}
+      Note {yearOf(date)}
     </button>
   );
 }

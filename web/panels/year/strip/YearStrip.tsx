@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { SeasonResult } from '../../../../engine/index.ts';
-import { dayWords, MONTHS } from '../../../../engine/index.ts';
+import { dayWords, MONTHS, monthOfDate } from '../../../../engine/index.ts';
 import { isOn, piecesOn, placeOn, stripOf } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';
 import { plan } from '../../../state/yard.ts';
@@ -49,7 +49,7 @@ export function YearStrip({ season }: { readonly season: SeasonResult }) {
 
 /** Every third month by its name, from the strip's first on. */
 export function Months({ strip }: { readonly strip: Strip }) {
-  const first = Number(strip.first.slice(5, 7)) - 1;
+  const first = monthOfDate(strip.first) - 1;
   return (
     <p class="year-months" aria-hidden="true">
       {[0, 3, 6, 9].map((after) => (

@@ -1,3 +1,4 @@
+import { dateOfMoment } from '../../../../engine/index.ts';
 import type { CivilDate, FeatureOf, Plan, SeasonResult } from '../../../../engine/index.ts';
 import { isOn, notedOn } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';
@@ -56,7 +57,7 @@ function filled(bands: readonly Band[]): readonly Band[] {
 export function marksOn(strip: Strip, plan: Plan): readonly Mark[] {
   const readings = plan.features
     .filter((feature): feature is FeatureOf<'reading'> => feature.kind === 'reading')
-    .map(({ when }) => when.slice(0, 10));
+    .map(({ when }) => dateOfMoment(when));
   return [
     ...notedOn(strip, plan, 'damage').map(({ date }): Mark => ({ date, look: 'damage' })),
     ...[...new Set(readings)].filter((date) => isOn(strip, date)).map((date): Mark => ({ date, look: 'reading' })),
