@@ -9,6 +9,25 @@ describe('the sheet', () => {
     expect(cost.items.find((item) => item.id === 'hem-rods')?.need).toBe(2);
   });
 
+  test('a drop at the left or right hangs along the length and pushes along the width, and is braced that way', () => {
+    const hung = (side: 'left' | 'right' | 'front' | 'back') =>
+      built({ ...roof, length: 3.6, width: 2.2, rise: 0, drops: [{ side, depth: 1, density: 0.6 }] });
+    const pushOf = ({ uplift }: ReturnType<typeof hung>): number =>
+      uplift.rows.find(({ gust }) => gust === 15)?.sidePush ?? 0;
+    for (const side of ['left', 'right', 'front', 'back'] as const) {
+      const sheet = hung(side);
+      const braces = sheet.drawing.tubes.filter(({ kind }) => kind === 'brace');
+      expect(braces).toHaveLength(4);
+      for (const { from, to } of braces) {
+        const [along, across] = [Math.abs(to[1] - from[1]), Math.abs(to[0] - from[0])];
+        expect(side === 'left' || side === 'right' ? across > along : along > across, side).toBe(true);
+      }
+      // The same cloth in the same wind: as strong as its area.
+      const long = side === 'left' || side === 'right' ? 3.6 : 2.2;
+      expect(pushOf(sheet) / pushOf(hung('front'))).toBeCloseTo(long / 2.2, 6);
+    }
+  });
+
   test(
     'where posts in a row are left out, the rails that cross sooner carry the others; in a square the whole ' +
       'way is spanned',
