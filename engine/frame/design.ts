@@ -4,6 +4,7 @@ import { footprintOf } from '../plan/geometry/cloth-shapes.ts';
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Cloth, Plan, Problem } from '../plan/types.ts';
 import type { Units } from '../plan/units/units.ts';
+import { namedInside } from '../plan/words/names.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import type { CutPlan } from './cuts/types.ts';
 import { briefOf } from './layout/brief.ts';
@@ -104,7 +105,9 @@ function heldFrame(thing: Cloth, brief: FrameBrief, plan: Plan, units: Units): H
   const ownWeight = ownWeightOf(first, brief.section.mass, clothMassOf(first));
   const blockedBy = [
     ...(thing.kind === 'canopy' && (thing.drops ?? []).length > 0 ? ['its own drops'] : []),
-    ...(thing.kind === 'canopy' ? blockersBelow(plan, footprintOf(thing), thing.height) : []),
+    ...(thing.kind === 'canopy'
+      ? blockersBelow(plan, footprintOf(thing), thing.height).map((id) => namedInside(plan, id))
+      : []),
   ];
   const anchors = anchorPlan(first, brief, ownWeight, blockedBy.length > 0, units);
   const depth = sunkDepth(first, brief, anchors);

@@ -87,9 +87,13 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
   const choices = bare.map((choice, k): ComparedChoice => {
     const asGoodAs = [
       ...(within(doubts[k], doubtToday) ? [TODAY] : []),
-      ...bare.filter((_, other) => other !== k && within(doubts[k], doubts[other])).map(({ name }) => name),
+      ...bare
+        .filter((other, n) => n !== k && servesAllOf(other, choice) && within(doubts[k], doubts[n]))
+        .map(({ name }) => name),
     ];
-    const beatenBy = bare.find((other, n) => n !== k && beats(other, choice, todayHarm(today.value)))?.name ?? null;
+    const beatenBy =
+      bare.find((other, n) => n !== k && servesAllOf(other, choice) && beats(other, choice, todayHarm(today.value)))
+        ?.name ?? null;
     const whole = { ...choice, together: togetherOf(choice, served), asGoodAs, beatenBy, sentences: [] };
     return { ...whole, sentences: choiceSentences(plan, whole, request.units ?? unitsOf(plan)) };
   });
@@ -106,6 +110,11 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
       weights: weightsSentence(plants),
     },
   };
+}
+
+/** Whether one choice is for all that the other is for: cloth for one plant is no better than cloth for another. */
+function servesAllOf({ effect: { plants: mine } }: Bare, { effect: { plants: theirs } }: Bare): boolean {
+  return theirs.every(({ id }) => mine.some((plant) => plant.id === id));
 }
 
 /** Of a plant that is in one yard only nothing is spared. */

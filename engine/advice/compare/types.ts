@@ -108,11 +108,11 @@ export interface ComparedChoice {
   /** Plants that get less light than they need with it, and those of them that have enough today. */
   readonly tooDark: readonly string[];
   readonly newlyTooDark: readonly string[];
-  /** Names of the choices, "today" among them, that differ from it by less than their doubt. */
+  /** Names of the choices for all of its plants, "today" among them, that differ from it by less than their doubt. */
   readonly asGoodAs: readonly string[];
   /**
-   * Name of a choice that spares as much or more, costs no more, darkens no more plants, stands in no more ways and
-   * shows no more, and is better in one of these; `null`: none.
+   * Name of a choice for all of its plants that spares as much or more, costs no more, darkens no more plants, stands
+   * in no more ways and shows no more, and is better in one of these; `null`: none.
    */
   readonly beatenBy: string | null;
   readonly sentences: readonly string[];

@@ -19,6 +19,7 @@ export const FOOTING_CLEARANCE = 0.3;
 type Upright = Wall | Hedge | Building;
 
 export interface Neighbour {
+  readonly id: string;
   readonly name: string;
   readonly kind: Upright['kind'];
   readonly height: number;
@@ -36,6 +37,7 @@ export function neighboursOf(plan: Plan, footprint: readonly PlanPoint[], reach:
         feature.kind === 'wall' || feature.kind === 'hedge' || feature.kind === 'building',
     )
     .map((feature) => ({
+      id: feature.id,
       name: thingName(feature),
       kind: feature.kind,
       height: feature.height,
@@ -46,14 +48,14 @@ export function neighboursOf(plan: Plan, footprint: readonly PlanPoint[], reach:
 }
 
 /**
- * What would keep the wind from passing freely below a roof, in words: walls within one roof height, and a crown or
- * hedge right under it.
+ * Ids of what would keep the wind from passing freely below a roof: walls within one roof height, and a crown or hedge
+ * right under it.
  */
 export function blockersBelow(plan: Plan, footprint: readonly PlanPoint[], roofHeight: number): string[] {
   const walls = neighboursOf(plan, footprint, roofHeight)
     .filter((neighbour) => neighbour.height >= BLOCKING_SHARE * roofHeight)
-    .map((neighbour) => neighbour.name);
-  const crowns = plan.features.filter((feature) => fillsUnder(feature, footprint, roofHeight)).map(thingName);
+    .map(({ id }) => id);
+  const crowns = plan.features.filter((feature) => fillsUnder(feature, footprint, roofHeight)).map(({ id }) => id);
   return [...walls, ...crowns];
 }
 

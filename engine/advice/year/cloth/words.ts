@@ -43,7 +43,7 @@ export function clothAdvice(plan: Plan, season: Omit<ClothSeason, 'advice'>): Ad
 /** When, and why then. */
 function datesWords(
   plan: Plan,
-  { canopy, plants, shortOfLight, earlierUnknown, laterUnknown }: Omit<ClothSeason, 'advice'>,
+  { canopy, plants, months, shortOfLight, earlierUnknown, laterUnknown }: Omit<ClothSeason, 'advice'>,
   up: CivilDate,
   down: CivilDate,
 ): string {
@@ -58,8 +58,16 @@ function datesWords(
   const rest = outside === null ? '' : `; ${outside}, ${why}`;
   return (
     `Put the cloth of ${namesInside(plan, [canopy])} up ${from} and take it down ${to}: between those days hot days ` +
-    `hurt ${namesInside(plan, plants)} much more without it${rest}.`
+    `hurt ${namesInside(plan, plants)} ${sparesMuch(months) ? 'much ' : ''}more without it${rest}.`
   );
+}
+
+/** Less than this share taken off is no great deal. Our choice. */
+const MUCH = 0.3;
+
+function sparesMuch(months: ClothSeason['months']): boolean {
+  const sum = (of: 'harmOpen' | 'harmCovered') => months.reduce((all, month) => all + month[of], 0);
+  return sum('harmCovered') <= (1 - MUCH) * sum('harmOpen');
 }
 
 function unknownMonths({ earlierUnknown, laterUnknown }: Omit<ClothSeason, 'advice'>): Advice[] {

@@ -1,6 +1,7 @@
 /** Yards of other places, the advice that each calls for written down before the program was asked. */
 
 import { describe, expect, test } from 'vitest';
+import { compareOptions } from '../../../../engine/advice/compare/compare.ts';
 import { reviewOf } from '../../../../engine/advice/review/review.ts';
 import { type Answered, burningFirst } from '../../../../engine/advice/site/result.ts';
 import type { SiteResult } from '../../../../engine/advice/site/types.ts';
@@ -162,4 +163,44 @@ test('over what is taller than an arm reaches nobody hangs an umbrella: cloth as
 test('where no cloth is drawn a first reading is of a leaf in shade', () => {
   const begun = (...features: Feature[]) => reviewOf(yard(features)).sentences.join(' ');
   expect(begun(plant('pepper'))).toContain('one in shade and one in the open');
+});
+
+// Common sense: cloth for the pomegranate is not done by carrying the basil away, however cheap that is.
+test('an option for one plant is neither as good as, nor beaten by, one for another', () => {
+  const basil = plant('basil', { at: [5, 5], container: true, height: 0.5, spread: 0.4 });
+  const roof: Feature = {
+    id: 'net',
+    kind: 'canopy',
+    center: [1.6, 1.6],
+    length: 2,
+    width: 2,
+    height: 2,
+    density: 0.3,
+  };
+  const house: Feature = {
+    id: 'house',
+    kind: 'building',
+    height: 4,
+    outline: [
+      [4, 2],
+      [6, 2],
+      [6, 4],
+      [4, 4],
+    ],
+  };
+  const plan: Plan = {
+    ...yard([house, basil, plant('pomegranate', { at: [1.6, 1.6], height: 1.5 })]),
+    options: [
+      { id: 'A', adds: [roof] },
+      { id: 'B', moves: { basil: [5, 4.3] } },
+    ],
+  };
+  const { choices } = valueOf(compareOptions(plan));
+  const [a, b] = choices;
+  expect(a.effect.plants.map(({ id }) => id)).toEqual(['pomegranate']);
+  expect(b.effect.plants.map(({ id }) => id)).toEqual(['basil']);
+  for (const { beatenBy, asGoodAs } of choices) {
+    expect(beatenBy).toBeNull();
+    expect(asGoodAs.filter((name) => name !== 'today')).toEqual([]);
+  }
 });

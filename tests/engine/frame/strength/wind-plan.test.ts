@@ -28,7 +28,7 @@ describe('the sheet', () => {
 
   test('a wall within one roof height, at least half as high, makes it blocked below; a kerb does not', () => {
     const near = { ...roof, turn: 0, center: [9, 2.2] as const };
-    expect(built(near).uplift.blockedBy).toEqual(['Garden wall']);
+    expect(built(near).uplift.blockedBy).toEqual(['the garden wall']);
     expect(built(roof).uplift.blockedBy).toEqual([]);
     const kerb = yardWith([near]).features.map((feature) =>
       feature.id === 'wall' && feature.kind === 'wall' ? { ...feature, height: 0.9 } : feature,
