@@ -1,9 +1,9 @@
-import { effect } from '@preact/signals';
+import { computed, effect } from '@preact/signals';
 import type { Signal } from '@preact/signals';
 import type { Map as LeafletMap } from 'leaflet';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { heat } from '../../state/results.ts';
-import { selection, stage } from '../../state/view.ts';
+import { aside, selection, stage } from '../../state/view.ts';
 import { shownPlan } from '../../state/yard.ts';
 import { drawnPlan } from '../drawing/drawn-plan.ts';
 import { crossHair, draft, held, reach } from '../drawing/in-hand.ts';
@@ -80,7 +80,16 @@ function keepInView(map: LeafletMap): () => void {
     if (!touched && !begun) showYard(map);
   });
   resized.observe(container);
-  return () => resized.disconnect();
+  // In the first questions each answer may change how large it is.
+  const boundary = computed(() => JSON.stringify(shownPlan.value.site.boundary));
+  const stop = effect(() => {
+    void boundary.value;
+    if (aside.peek() === 'happened') showYard(map);
+  });
+  return () => {
+    resized.disconnect();
+    stop();
+  };
 }
 
 /** Places names anew, once a frame, whenever what stands on the paper or the paper itself has moved. */
