@@ -65,11 +65,11 @@ export function adviceSentence(plan: Plan, result: SiteResult, free: readonly La
   if (move === null)
     return first === undefined && isOnlyRoots(free)
       ? rootsSentence(plan, uncounted, sentence, free)
-      : `${freeFirst(plan, toBuild, 'Mulch and water first')}${sentence}`;
+      : `${freeFirst(plan, toBuild, 'Mulch and water first', [])}${sentence}`;
   const names = move.serves.map((id) => namedInside(plan, id));
   const who = listWords(names);
   const does = `${formatShare(move.sparedShare)} less heat damage to ${agreeingWith(...names).them}`;
-  const water = freeFirst(plan, toBuild, 'Then mulch and water');
+  const water = freeFirst(plan, toBuild, 'Then mulch and water', move.serves);
   const instead = toBuild === undefined ? '' : insteadWords(toBuild, move);
   return `Move ${who} first: free, and ${does}. ${water === '' ? instead : water}${sentence}`;
 }
@@ -78,8 +78,9 @@ export function adviceSentence(plan: Plan, result: SiteResult, free: readonly La
  * Where water, or sowing at another time, is enough for all that cloth is for, that is told before any; else ''.
  * @param first the option to build, if one is worth it
  * @param watering "Mulch and water first", as it follows what is told before
+ * @param moved ids of the pots that are told to be carried away: cloth is for where they stand now
  */
-function freeFirst(plan: Plan, first: SiteOption | undefined, watering: string): string {
+function freeFirst(plan: Plan, first: SiteOption | undefined, watering: string, moved: readonly string[]): string {
   if (first === undefined || first.served.length === 0) return '';
   const names = first.served.map((id) => namedInside(plan, id));
   const served = first.plants.filter(({ id }) => first.served.includes(id));
@@ -88,11 +89,12 @@ function freeFirst(plan: Plan, first: SiteOption | undefined, watering: string):
     return `${capital(sowCool(listWords(names)))}: free. To have ${agreeingWith(...names).them} in summer: `;
   if (!decides) return '';
   const { they, does, are } = agreeingWith(...names);
+  const stays = first.served.some((id) => moved.includes(id)) ? `${does('stay')} where ${they} ${are} and ` : '';
   const isClose = served.some(({ before }) => (before.wateredOver ?? 0) > -CLOSE_CALL);
   return (
     `${watering}: free, and ${isClose ? 'on most days ' : ''}enough for ${listWords(names)} as long as ${they} never ` +
     `${does('thirst')}. ` +
-    `If ${they} ${are} dry by noon all the same: `
+    `If ${they} ${stays}${are} dry by noon all the same: `
   );
 }
 

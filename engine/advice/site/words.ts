@@ -12,6 +12,7 @@ import { agreeingWith } from '../../plan/words/agreement.ts';
 import { uncapital } from '../../plan/words/first-letter.ts';
 import { listWords } from '../../plan/words/list-words.ts';
 import { namedInside } from '../../plan/words/names.ts';
+import { spokenCount } from '../../plan/words/spoken.ts';
 import { seenWords } from '../sight/words.ts';
 import type { Standing } from '../words/stands.ts';
 import { hungOf, kindOf } from './kinds/hung.ts';
@@ -121,7 +122,11 @@ function hangsFromWall(features: readonly Cloth[]): boolean {
 function whatWords({ kind, length, width, height, drops }: Sized, units: Units): string {
   const metres = (value: number) => formatLength(value, units);
   if (kind === 'screen') return `Screen ${metres(length)} long, ${metres(height)} high`;
-  const hung = drops.map(({ depth }) => `, a drop of ${metres(depth)}`).join('');
+  const depths = drops.map(({ depth }) => metres(depth));
+  const hung = [...new Set(depths)]
+    .map((depth) => ({ depth, many: depths.filter((other) => other === depth).length }))
+    .map(({ depth, many }) => (many === 1 ? `, a drop of ${depth}` : `, ${spokenCount(many)} drops of ${depth}`))
+    .join('');
   return `Roof ${metres(length)} × ${metres(width)}, ${metres(height)} high${hung}`;
 }
 

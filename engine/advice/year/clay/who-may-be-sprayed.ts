@@ -20,13 +20,13 @@ const SHADED_FROM = 0.1;
 /** Why a plant is not to be sprayed this season, as a clause; `null`: it may be, where it is not in flower. */
 export function noClayBecause(
   row: PlantRow,
-  at: { readonly standing: LightStanding; readonly isUnderCloth: boolean; readonly flowersAllSeason: boolean },
+  at: { readonly standing: LightStanding; readonly isUnderCloth: boolean; readonly flowersAllSummer: boolean },
 ): string | null {
   if (row.group === 'herb' || EATEN_LEAVES.includes(row.id))
     return 'leaves that are eaten, and clay is hard to wash off';
   if (at.standing !== 'enough') return 'too little light already, and clay takes more';
   if (at.isUnderCloth) return 'under cloth already';
-  return at.flowersAllSeason ? 'in flower all summer: never spray flowers' : null;
+  return at.flowersAllSummer ? 'in flower all summer: never spray flowers' : null;
 }
 
 /**
@@ -36,6 +36,10 @@ export function noClayBecause(
 export function clayRefusals(plan: Plan, weather?: Weather): Outcome<ReadonlyMap<string, string>> {
   const months = seasonMonths(plan);
   if (!months.ok) return months;
+  const hot = hotMonths(
+    plan,
+    months.value.map(({ month }) => month),
+  );
   const now = dayLight(plan, { kind: 'season' }, weather);
   if (!now.ok) return now;
   const clothless = withoutCloth(plan);
@@ -48,11 +52,20 @@ export function clayRefusals(plan: Plan, weather?: Weather): Outcome<ReadonlyMap
     const why = noClayBecause(row, {
       standing: lightStanding(row, light),
       isUnderCloth: light < (1 - SHADED_FROM) * bare.value.of(feature).dailyLight,
-      flowersAllSeason: months.value.every(({ month }) => isInFlower(row, month, plan.site.latitude)),
+      flowersAllSummer: hot.every((month) => isInFlower(row, month, plan.site.latitude)),
     });
     return why === null ? [] : [[feature.id, why]];
   });
   return { ok: true, value: new Map(refused) };
+}
+
+/** Of some months those in which a coat is wanted: as good as the hottest. Our choice. [K] */
+const AS_HOT = 3;
+
+function hotMonths({ climate }: Plan, months: readonly number[]): number[] {
+  const highs = climate.months.filter(({ month }) => months.includes(month));
+  const hottest = Math.max(...highs.map(({ high }) => high));
+  return highs.filter(({ high }) => high >= hottest - AS_HOT).map(({ month }) => month);
 }
 
 /** The first day from a date on that is not in a month of the plant's flowers, at most a year on. */

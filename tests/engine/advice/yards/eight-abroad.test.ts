@@ -1,13 +1,16 @@
 /** Yards of other places, the advice that each calls for written down before the program was asked. */
 
 import { describe, expect, test } from 'vitest';
+import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
 import { compareOptions } from '../../../../engine/advice/compare/compare.ts';
 import { reviewOf } from '../../../../engine/advice/review/review.ts';
+import { adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
 import { type Answered, burningFirst } from '../../../../engine/advice/site/result.ts';
 import type { SiteResult } from '../../../../engine/advice/site/types.ts';
-import { countingWords } from '../../../../engine/advice/site/words.ts';
+import { countingWords, titleOf } from '../../../../engine/advice/site/words.ts';
 import { whyBurnt } from '../../../../engine/advice/why/why.ts';
 import { spotWords } from '../../../../engine/advice/words/spot-words.ts';
+import { clayRefusals } from '../../../../engine/advice/year/clay/who-may-be-sprayed.ts';
 import { stormAdvice } from '../../../../engine/advice/year/cloth/storms.ts';
 import { seasonOf } from '../../../../engine/advice/year/season/season.ts';
 import { tomorrowOf } from '../../../../engine/advice/year/tomorrow/tomorrow.ts';
@@ -203,4 +206,39 @@ test('an option for one plant is neither as good as, nor beaten by, one for anot
     expect(beatenBy).toBeNull();
     expect(asGoodAs.filter((name) => name !== 'today')).toEqual([]);
   }
+});
+
+// Labels of clays and common practice: never on open flowers, and nobody sprays in autumn against May.
+test('a hibiscus that flowers while it is hot is not sprayed because the season’s last month is free of flowers', () => {
+  const plan = yard([plant('hibiscus')]);
+  const months = [5, 6, 7, 8, 9, 10].map((month) => ({ month, high: month === 10 ? 34 : 40, low: 25, humidity: 40 }));
+  const long = {
+    ...plan,
+    season: { ...plan.season, from: '05-01', to: '10-15' },
+    climate: { ...plan.climate, months },
+  };
+  expect(valueOf(clayRefusals(long)).get('hibiscus')).toBe('in flower all summer: never spray flowers');
+});
+
+// Two answers for one pot: it is carried away, or cloth hangs where it stands.
+test('cloth for a pot that is told to be carried away first is told as for where it stands', () => {
+  const plan = yard([plant('lemon', { name: 'Lemon', container: true, planted: '2010' })], { high: 36, heatwave: 41 });
+  const plants = [{ id: 'lemon', before: { verdict: 'at risk', wateredOver: -4 } }];
+  const option = { served: ['lemon'], plants, effect: 0.6, cost: 300, added: { to: null, isWorth: true } };
+  const result = { sentence: 'Roof.', options: [option], uncounted: [] } as unknown as SiteResult;
+  const move = { id: 'move', cost: 0, sparedShare: 0.5, serves: ['lemon'] } as unknown as LadderStep;
+  expect(adviceSentence(plan, result, [move])).toMatch(
+    /^Move the lemon first: .* If it stays where it is and is dry by noon all the same: Roof\.$/,
+  );
+  expect(adviceSentence(plan, result, [])).toMatch(
+    /^Mulch and water first: .* If it is dry by noon all the same: Roof\.$/,
+  );
+});
+
+test('two drops of one depth are told together', () => {
+  const roof = { kind: 'roof', length: 2, width: 2, height: 2.2, features: [], cautions: [] } as const;
+  const drops = (...depths: number[]) => depths.map((depth) => ({ side: 'left', depth, density: 0.5 }) as const);
+  const titled = (...depths: number[]) => titleOf({ ...roof, drops: drops(...depths) } as never, 'metric');
+  expect(titled(1.2, 1.2)).toMatch(/high, two drops of 1\.20 m$/);
+  expect(titled(1.2, 0.6)).toMatch(/high, a drop of 1\.20 m, a drop of 0\.60 m$/);
 });

@@ -116,7 +116,7 @@ describe('clay', () => {
     });
     expect(clayFor(['lemon'], [], [high('thin', 0.2)]).skipped[0]?.why).toMatch(/under cloth/);
     const row = rowOf('lemon');
-    const at = { standing: 'short', isUnderCloth: false, flowersAllSeason: false } as const;
+    const at = { standing: 'short', isUnderCloth: false, flowersAllSummer: false } as const;
     expect(noClayBecause(row, at)).toMatch(/too little light/);
     expect(noClayBecause(row, { ...at, standing: 'enough' })).toBeNull();
   });
