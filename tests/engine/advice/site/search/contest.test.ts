@@ -69,3 +69,32 @@ test('nothing is scored that cannot spare more than is worth finding, seen or un
   expect(scored).toEqual(['unseen']);
   expect(contest.standings().best).toBe(1.1);
 });
+
+test('what is beaten at the price of its place is neither scored nor asked about its light', () => {
+  const asked: string[] = [];
+  const priced: Judges = {
+    ...judges,
+    isHidden: () => true,
+    leastCost: ({ id }) => (id === 'dear' ? 2 : 1),
+    cost: ({ id }) => (id === 'sheltered' ? 3 : id === 'dear' ? 2 : 1),
+    keptFromBy: ([{ id }]) => (asked.push(`light of ${id}`), null),
+  };
+  const contest = new Contest(1, priced, 0, 0);
+  const enter = (form: string, id: string, bound: number): void =>
+    contest.enter(
+      contest.familyOf(form, () => roof(id)),
+      'roof',
+      roof(id),
+      'free',
+      bound,
+      () => (asked.push(id), bound),
+    );
+  enter('dear', 'dear', 100);
+  enter('cheap', 'sheltered', 90);
+  enter('cheap', 'open', 80);
+  expect(asked).toEqual(['dear', 'light of dear', 'open', 'light of open']);
+  expect(contest.standings().fronts[0].map(({ spared, cost }) => [spared, cost])).toEqual([
+    [100, 2],
+    [80, 1],
+  ]);
+});
