@@ -142,9 +142,9 @@ function clothFor(found: Findings): string {
   const cool = isCoolCrop(found.row) ? `, or ${sowCool(them)}` : '';
   const leaves = found.row.limitOf === 'fruit' ? ' Leave every leaf over the fruit.' : '';
   if (clause !== null) return `${leaves} ${found.cloth?.how === 'under' ? 'Hang' : 'Use'} ${clause}${cool}.`;
-  return found.cloth === null
-    ? ''
-    : ` ${capital(their)} cloth is as thick as suits ${them}: soak ${them} before a heatwave.`;
+  if (found.cloth === null) return '';
+  const soak = leaves === '' ? `: soak ${them} before a heatwave` : '';
+  return `${leaves} ${capital(their)} cloth is as thick as suits ${them}${soak}.`;
 }
 
 function waterFirst(found: Findings): string {

@@ -14,6 +14,7 @@ import { clayRefusals } from '../../../../engine/advice/year/clay/who-may-be-spr
 import { stormAdvice } from '../../../../engine/advice/year/cloth/storms.ts';
 import { seasonOf } from '../../../../engine/advice/year/season/season.ts';
 import { tomorrowOf } from '../../../../engine/advice/year/tomorrow/tomorrow.ts';
+import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { climateTypeOf, monthsOf } from '../../../../engine/survey/climate/rough-climate.ts';
 import { valueOf } from '../../../parts/outcome.ts';
@@ -241,4 +242,12 @@ test('two drops of one depth are told together', () => {
   const titled = (...depths: number[]) => titleOf({ ...roof, drops: drops(...depths) } as never, 'metric');
   expect(titled(1.2, 1.2)).toMatch(/high, two drops of 1\.20 m$/);
   expect(titled(1.2, 0.6)).toMatch(/high, a drop of 1\.20 m, a drop of 0\.60 m$/);
+});
+
+// Water does not cool fruit (the published line knows none: Schrader, Zhang & Sun 2003).
+test('a pomegranate that burns under cloth as thick as suits it is told to keep its leaves, not to be soaked', () => {
+  const roof = { id: 'roof', kind: 'canopy', center: [3.1, 3.05], length: 5.8, width: 5.8, height: 2.3 } as const;
+  const [{ sentence }] = valueOf(plantLoadsOf(yard([{ ...roof, density: 0.3 }, plant('pomegranate')])));
+  expect(sentence).toMatch(/ Leave every leaf over the fruit\. Its cloth is as thick as suits it\./);
+  expect(sentence).not.toContain('soak');
 });
