@@ -4,7 +4,7 @@ import { Kept } from '../plan/kept.ts';
 import { refusal } from '../plan/problems.ts';
 import type { CivilDate, MonthDay, Problem } from '../plan/types.ts';
 import { MS_PER_HOUR, MS_PER_MINUTE } from '../plan/units/per-unit.ts';
-import { periodDays, type Period } from './days/period-days.ts';
+import { type Period, type PeriodDay, periodDays } from './days/period-days.ts';
 import { hottestMonth } from './days/season.ts';
 import { type CivilDay, civilDays, isTimeZone } from './days/zone.ts';
 import { sunPosition } from './position.ts';
@@ -92,22 +92,33 @@ export function samplesOf(plan: Setting, period: Period, weather?: Weather): Sam
 const known = new Kept<SampleResult>();
 
 function sampled(plan: Setting, period: Period, weather?: Weather): SampleResult {
-  const { latitude, longitude, timeZone } = plan.site;
-  if (!isTimeZone(timeZone)) {
-    return refusal('/site/timeZone', `"${timeZone}" is not a known time zone.`);
+  const { site, climate } = plan;
+  if (!isTimeZone(site.timeZone)) {
+    return refusal('/site/timeZone', `"${site.timeZone}" is not a known time zone.`);
   }
   const found = periodDays(plan, period, weather);
   if (!found.ok) return found;
-  const dates = found.value.map(({ date }) => date);
+  const make = (): SampleTable => tableOf(plan, found.value, weather);
+  if (found.value.length !== 1) return { ok: true, samples: make() };
+  const [{ date, raise }] = found.value;
+  const of = weather === undefined ? [site, climate] : [site, climate, weather];
+  return { ok: true, samples: knownDays.of(of, `${stepMinutesOf(plan.season)} ${date} ${raise}`, make) };
+}
+
+/** A single day is the same in whatever season it is asked for. */
+const knownDays = new Kept<SampleTable>();
+
+function tableOf(plan: Setting, found: readonly PeriodDay[], weather?: Weather): SampleTable {
+  const { latitude, longitude, timeZone } = plan.site;
+  const dates = found.map(({ date }) => date);
   const stepMinutes = stepMinutesOf(plan.season);
-  // A single day is the same in whatever season it is asked for.
   const of = dates.length === 1 ? [plan.site] : [plan.site, plan.season];
   const { spans, distanceAu, ...suns } = knownSuns.of(of, `${stepMinutes} ${dates.join()}`, () =>
     sunsOf(civilDays(dates, timeZone), latitude, longitude, stepMinutes * MS_PER_MINUTE),
   );
   const { when, azimuth, altitude, solarHour } = suns;
   const columns = emptySky(when.length);
-  const days = found.value.map((day, index): SampleDay => {
+  const days = found.map((day, index): SampleDay => {
     const { date, climate } = day;
     const sky =
       weather !== undefined && day.raise === null ? skyOfWeather(plan, day, weather) : skyOfClimate(plan, day);
@@ -134,7 +145,7 @@ function sampled(plan: Setting, period: Period, weather?: Weather): SampleResult
       wind: climate.wind,
     };
   });
-  return { ok: true, samples: { days, count: when.length, ...suns, ...columns } };
+  return { days, count: when.length, ...suns, ...columns };
 }
 
 /** Where the sun stands through some days, whatever the sky and the air. */

@@ -6,7 +6,7 @@ import { Kept } from '../../plan/kept.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { type HeatRays, heatRaysOf } from './light.ts';
+import { type HeatRays, heatRaysOf } from './heat-rays.ts';
 
 /** The season's heat days, and which of them is the heatwave day. */
 export interface Heats {

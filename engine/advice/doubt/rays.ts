@@ -17,7 +17,8 @@ import type { Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { type Heats, heatsOf } from './heats.ts';
 import { type Judge, judgesOf, judgeUnder } from './judges.ts';
-import { createLighter, createPartedLighter, type Lit, type PartedLighter, shinesOn } from './light.ts';
+import { createLighter, type Lit } from './light.ts';
+import { createPartedLighter, type PartedLighter, shinesOn } from './parted-light.ts';
 import { dosesAt, harmFrom, lightOf, type RayHarm, type Suffered, sufferedAt, sufferedIn } from './suffered.ts';
 
 export interface RayYard {

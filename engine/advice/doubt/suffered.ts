@@ -16,7 +16,8 @@ import { worthOf } from '../../plan/defaults.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { Heats } from './heats.ts';
 import type { Judge } from './judges.ts';
-import type { Lit, PartedLit } from './light.ts';
+import type { Lit } from './light.ts';
+import type { PartedLit } from './parted-light.ts';
 
 /** What the season's heat does to one plant. */
 export interface RayHarm {

@@ -33,10 +33,15 @@ export class GlowSum {
     colour.over += over;
     colour.under += under;
     const bright = (over + under) * reflects;
-    for (let n = 0; n < lit.length; n++) light[lit[n]] += bright * on[n];
+    const isOver = over !== 0;
+    const [first, weight] = isOver ? [above, over] : [below, under];
+    for (let n = 0; n < lit.length; n++) {
+      const k = lit[n];
+      light[k] += bright * on[n];
+      first[k] += weight * glow[n];
+    }
     // Few patches are seen both above the level of the point and below it.
-    if (over !== 0) for (let n = 0; n < lit.length; n++) above[lit[n]] += over * glow[n];
-    if (under !== 0) for (let n = 0; n < lit.length; n++) below[lit[n]] += under * glow[n];
+    if (isOver && under !== 0) for (let n = 0; n < lit.length; n++) below[lit[n]] += under * glow[n];
   }
 
   /** Puts a patch's light under cloth in the place of what it was. */
