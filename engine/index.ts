@@ -168,7 +168,6 @@ export { type PathStep, type SkyPicture, skyFrom } from './load/light/sky-from.t
 export { type SpotWeek, type WeeksRequest, weeksAt } from './load/light/weeks-at.ts';
 export type { Seen } from './load/sun-eye/beam-frame.ts';
 export { type SunEye, sunEyes } from './load/sun-eye/sun-eye.ts';
-export { rootsAbout } from './load/pot/pot-words.ts';
 export type { PotColour } from './load/pot/root-zone.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
 export { GRADE_FROM, GRADE_WORDS, gradeOf } from './load/light/nine.ts';

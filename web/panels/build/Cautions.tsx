@@ -32,7 +32,9 @@ export function Stops({ sheet, letter }: StopsProps) {
     <>
       <p>
         Local rules and licensed trades come before this sheet.{' '}
-        {left.length === 0 ? 'All stops are settled.' : `Settle ${left.length} stops.`}
+        {left.length === 0
+          ? 'All stops are settled.'
+          : `Settle ${left.length === 1 ? 'this stop' : `${left.length} stops`}, then the sheet prints.`}
       </p>
       {mindedFirst(sheet.cautions).map((caution) =>
         caution.stop ? (

@@ -109,11 +109,9 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
   const current = Math.min(page.value, blocks.length - 1);
 
   function printSheet(): void {
-    const left = openStops(sheet).length;
-    if (left === 0) return printPaper(<Paper sheet={sheet} />, SHEET_STYLE);
+    if (openStops(sheet).length === 0) return printPaper(<Paper sheet={sheet} />, SHEET_STYLE);
     page.value = blocks.findIndex(({ title }) => title === STOPS);
     stopsAsked.value = true;
-    say(`Answer the stops first: ${left} left. Then the sheet prints.`, 'warning');
   }
 
   return (

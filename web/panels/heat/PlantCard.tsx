@@ -1,16 +1,7 @@
 import './card.css';
-import {
-  compassWord,
-  formatHeatLimit,
-  formatStretch,
-  formatTemperature,
-  formatPlusMinus,
-  rootsAbout,
-  wallWords,
-} from '../../../engine/index.ts';
+import { compassWord, formatHeatLimit, formatTemperature, formatPlusMinus, wallWords } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
-import { sunUp } from '../../state/results.ts';
 import { askWhy, aside, periodKind } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { timesIn } from '../parts/times.ts';
@@ -34,7 +25,7 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
       <details>
         <summary>In numbers</summary>
         <dl class="plant-numbers">
-          <LeafNumbers plant={plant} />
+          <LeafNumbers leaf={plant.leaf} />
           {plant.walls.length > 0 && (
             <>
               <dt>Walls</dt>
@@ -55,26 +46,17 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
   );
 }
 
-function LeafNumbers({ plant: { leaf, when } }: { readonly plant: PlantLoad }) {
+function LeafNumbers({ leaf }: Pick<PlantLoad, 'leaf'>) {
+  if (!leaf) return null;
   const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
   const off = (kelvin: number): string => formatPlusMinus(kelvin, units.value);
   return (
     <>
-      {leaf && (
-        <>
-          <dt>Leaf, heatwave day</dt>
-          <dd>
-            thirsty {degrees(leaf.thirsty)} {off(leaf.spread.thirsty)}, watered {degrees(leaf.watered)}{' '}
-            {off(leaf.spread.watered)}; limit {formatHeatLimit(leaf.limit, units.value)} {off(leaf.spread.limit)}
-          </dd>
-        </>
-      )}
-      {when && (
-        <>
-          <dt>Over its limit</dt>
-          <dd>{timesIn(formatStretch(when, units.value, sunUp.value))}</dd>
-        </>
-      )}
+      <dt>Leaf, heatwave day</dt>
+      <dd>
+        thirsty {degrees(leaf.thirsty)} {off(leaf.spread.thirsty)}, watered {degrees(leaf.watered)}{' '}
+        {off(leaf.spread.watered)}; limit {formatHeatLimit(leaf.limit, units.value)} {off(leaf.spread.limit)}
+      </dd>
     </>
   );
 }
@@ -109,10 +91,6 @@ function PotNumbers({ pot }: { readonly pot: NonNullable<PlantLoad['pot']> }) {
       <dt>Its pot’s wall</dt>
       <dd>
         {pot.sunHours.toFixed(1)} h of sun, {pot.hotHours.toFixed(1)} hot hours a day
-      </dd>
-      <dt>Roots in the pot, heatwave day</dt>
-      <dd>
-        {rootsAbout(pot.roots, units.value)}: {pot.roots.verdict}
       </dd>
     </>
   );
