@@ -2,7 +2,7 @@
 
 import type { Outcome } from '../../load/types.ts';
 import { isCoolCrop, sowCool } from '../../load/verdict/cool-season.ts';
-import { NO_HARM } from '../../load/verdict/harm-of.ts';
+import { NO_HARM, weighedHarm } from '../../load/verdict/harm-of.ts';
 import { isMovable } from '../../plan/kinds.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatShare } from '../../plan/units/shown.ts';
@@ -12,7 +12,6 @@ import { nameOf, namesInside } from '../../plan/words/names.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { createRayYard, type RayYard } from '../doubt/rays.ts';
 import { rayVerdicts } from '../doubt/verdicts.ts';
-import { weighedHarm } from '../doubt/yards.ts';
 import { noNeedOf } from '../words/no-need.ts';
 import { sharedBy } from '../words/served.ts';
 import { CLAY_ABSORPTANCE } from '../year/clay/clay.ts';

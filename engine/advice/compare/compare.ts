@@ -3,7 +3,7 @@ import { createSharedLeaves, type SharedLeaves } from '../../load/leaf/heat-day.
 import { leastLight, lightStanding } from '../../load/light/light-class.ts';
 import { plantLoadsOf } from '../../load/load-of.ts';
 import type { Nine, Outcome } from '../../load/types.ts';
-import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
+import { harmOf, type PlantHarm, weighedHarm } from '../../load/verdict/harm-of.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import { KeptByContent } from '../../plan/kept.ts';
@@ -92,8 +92,9 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
         .map(({ name }) => name),
     ];
     const beatenBy =
-      bare.find((other, n) => n !== k && servesAllOf(other, choice) && beats(other, choice, todayHarm(today.value)))
-        ?.name ?? null;
+      bare.find(
+        (other, n) => n !== k && servesAllOf(other, choice) && beats(other, choice, weighedHarm(today.value.harms)),
+      )?.name ?? null;
     const whole = { ...choice, together: togetherOf(choice, served), asGoodAs, beatenBy, sentences: [] };
     return { ...whole, sentences: choiceSentences(plan, whole, request.units ?? unitsOf(plan)) };
   });
@@ -102,7 +103,7 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
   return {
     ok: true,
     value: {
-      today: { harm: todayHarm(today.value), plants },
+      today: { harm: weighedHarm(today.value.harms), plants },
       choices,
       ranked,
       served,
@@ -186,7 +187,7 @@ function choiceOf(
   const plants = comparedPlants(today, yard);
   const harmed = plants.map(harmedOf);
   const spared = harmed.reduce((sum, { worth, before, after }) => sum + worth * (before - after), 0);
-  const harmToday = todayHarm(today);
+  const harmToday = weighedHarm(today.harms);
   const cloths = added.filter(isCloth);
   const area = cloths.reduce((sum, cloth) => sum + clothArea(cloth), 0);
   const tooDark = plants.filter(({ after }) => after?.light.standing === 'too dark').map(({ id }) => id);
@@ -194,7 +195,7 @@ function choiceOf(
     options,
     name: options.join(' + '),
     plants,
-    harm: todayHarm(yard),
+    harm: weighedHarm(yard.harms),
     spared,
     sparedShare: harmToday > 0 ? spared / harmToday : null,
     sparedPm,
@@ -225,10 +226,6 @@ function comparedPlants(today: JudgedYard, yard: JudgedYard): ComparedPlant[] {
     before: today.stands.get(feature.id) ?? null,
     after: yard.stands.get(feature.id) ?? null,
   }));
-}
-
-function todayHarm({ harms }: JudgedYard): number {
-  return harms.reduce((sum, { worth, harm }) => sum + worth * harm, 0);
 }
 
 function within(a: HarmInDoubt, b: HarmInDoubt): boolean {

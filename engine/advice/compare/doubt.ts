@@ -1,8 +1,8 @@
 import type { Outcome } from '../../load/types.ts';
+import { weighedHarm } from '../../load/verdict/harm-of.ts';
 import type { Plan } from '../../plan/types.ts';
 import { doubtInputs } from '../doubt/inputs.ts';
 import type { RayYard } from '../doubt/rays.ts';
-import { weighedHarm } from '../doubt/yards.ts';
 
 /**
  * What a yard's plants suffer, Σ worth × harm, as it is and with each doubtful input off. Plants that get the very same

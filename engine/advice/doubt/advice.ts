@@ -1,9 +1,10 @@
 /** What of the advice is another when an input is off: a verdict, the first option, or what the first one spares. */
 
+import { weighedHarm } from '../../load/verdict/harm-of.ts';
 import { TODAY } from '../compare/words.ts';
 import { effectOn } from '../words/served.ts';
 import type { DoubtBar } from './types.ts';
-import { type JudgedHarm, type ShiftedYard, weighedHarm } from './yards.ts';
+import type { JudgedHarm, ShiftedYard } from './yards.ts';
 
 export type NamedYard = { readonly name: string; readonly yard: ShiftedYard };
 

@@ -1,6 +1,6 @@
 import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
-import { harmOf } from '../../load/verdict/harm-of.ts';
+import { harmOf, weighedHarm } from '../../load/verdict/harm-of.ts';
 import { verdictsOf } from '../../load/verdict/verdicts-of.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
@@ -10,7 +10,7 @@ import { type AdviceChange, adviceChanges, byAdvice, type NamedYard } from './ad
 import { asTold } from './as-told.ts';
 import type { DoubtBar, DoubtInput, DoubtRequest, DoubtResult, PlantDoubt } from './types.ts';
 import { adviceWords, firstToMeasure, inputName, notesOf, plantSentence, pmWords, sentenceOf } from './words.ts';
-import { type JudgedHarm, optionPlans, type ShiftedYard, shiftedYard, weighedHarm } from './yards.ts';
+import { type JudgedHarm, optionPlans, type ShiftedYard, shiftedYard } from './yards.ts';
 
 type Shifted = ShiftedYard['inputs'][number];
 

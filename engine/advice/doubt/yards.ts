@@ -64,11 +64,3 @@ export function optionPlans(plan: Plan): Outcome<{ readonly id: string; readonly
   }
   return { ok: true, value };
 }
-
-/** Σ worth × harm. [K·h/day] @param ids plants that count; all where none are given */
-export function weighedHarm(
-  harms: readonly Pick<RayHarm, 'id' | 'worth' | 'harm'>[],
-  ids?: ReadonlySet<string>,
-): number {
-  return harms.reduce((sum, { id, worth, harm }) => (ids === undefined || ids.has(id) ? sum + worth * harm : sum), 0);
-}

@@ -1,6 +1,6 @@
 import { currencyOf } from '../../frame/shop/prices.ts';
 import { surfaceUnder } from '../../load/leaf/ground.ts';
-import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
+import { harmOf, weighedHarm } from '../../load/verdict/harm-of.ts';
 import { freshId } from '../../plan/edit/edit-feature.ts';
 import { pathLength } from '../../plan/geometry/shapes.ts';
 import { toCentimetre } from '../../plan/numbers/rounding.ts';
@@ -164,7 +164,7 @@ function effectsOf(
   const known = new Map<number, number>();
   const harmWith = (features: Plan['features']): number => {
     const harms = harmOf({ ...plan, features }, weather, served);
-    return harms.ok ? weighed(harms.value) : NaN;
+    return harms.ok ? weighedHarm(harms.value) : NaN;
   };
   const today = harmWith(plan.features);
   return (stops) => {
@@ -175,10 +175,6 @@ function effectsOf(
     }
     return effect;
   };
-}
-
-function weighed(harms: readonly PlantHarm[]): number {
-  return harms.reduce((sum, { worth, harm }) => sum + worth * harm, 0);
 }
 
 function yearsOf({ name, leaves, water, stops }: Climber, effectOf: (stops: number) => number): LivingYears {

@@ -97,3 +97,11 @@ function dosesByHeatDay(
   }
   return Array.from(sums, (sum) => sum / points.length);
 }
+
+/** Σ worth × harm. [K·h/day] @param ids plants that count; all where none are given */
+export function weighedHarm(
+  harms: readonly Pick<PlantHarm, 'id' | 'worth' | 'harm'>[],
+  ids?: ReadonlySet<string>,
+): number {
+  return harms.reduce((sum, { id, worth, harm }) => (ids === undefined || ids.has(id) ? sum + worth * harm : sum), 0);
+}
