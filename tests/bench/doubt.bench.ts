@@ -6,6 +6,7 @@ import { placeOf } from '../../engine/advice/place/place.ts';
 import { plantLoadsOf } from '../../engine/load/load-of.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import type { Feature, How, Plan } from '../../engine/plan/types.ts';
+import { hardPlan, holds } from '../hard-plans.ts';
 import { valueOf } from '../parts/outcome.ts';
 import type { BenchCase } from './harness.ts';
 import { YARD } from './yard.ts';
@@ -26,6 +27,9 @@ const GUESSED = [
   'outline',
 ];
 
+/** Seed of a yard of seventy plants. */
+const FULL = 7015;
+
 /** Of the shifts so many are laid out anew, the others taken to cost as much. */
 const OF_SHIFTS = 4;
 
@@ -35,6 +39,7 @@ export function casesOf(): BenchCase[] {
   const shifts = inputs.flatMap((input) => input.shifts);
   const anew = shifts.filter((_, n) => n % Math.floor(shifts.length / OF_SHIFTS) === 0);
   const [courtyard, lane] = [demoPlan('courtyard'), demoPlan('lane')];
+  const full = hardPlan('full', FULL);
   return [
     {
       name: 'doubt of thirty plants',
@@ -78,6 +83,15 @@ export function casesOf(): BenchCase[] {
         },
       ],
       ratios: [{ of: 'courtyard, one of them changed', to: 'courtyard, three options' }],
+    },
+    {
+      name: 'comparing a full yard',
+      note: `${holds(full)}; each option moves a pot`,
+      variants: [
+        { name: 'two options', run: () => sparedIn(structuredClone(unseen(full))) },
+        { name: 'verdicts on its plants alone', run: () => valueOf(plantLoadsOf(structuredClone(full))).length },
+      ],
+      ratios: [{ of: 'two options', to: 'verdicts on its plants alone' }],
     },
     {
       name: 'places for a pot',
