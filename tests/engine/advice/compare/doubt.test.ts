@@ -7,8 +7,8 @@ import {
 } from '../../../../engine/advice/compare/doubt.ts';
 import { doubtInputs } from '../../../../engine/advice/doubt/inputs.ts';
 import { createRayYard } from '../../../../engine/advice/doubt/rays.ts';
-import { weighedHarm } from '../../../../engine/advice/doubt/yards.ts';
 import { createSharedLeaves } from '../../../../engine/load/leaf/heat-day.ts';
+import { weighedHarm } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { withOptions } from '../../../../engine/plan/yards/options.ts';
 import { valueOf } from '../../../parts/outcome.ts';
