@@ -29,7 +29,7 @@ export function candidatesOf(laidOut: LaidOut, { fronts }: Standings): Candidate
   const forWhom = new Map(bests.map((one) => [one, mostOf(score([one.cloth]))]));
   return bestTogether(bests, request.count, {
     spared: (cloth) => sparedBy(score, cloth),
-    mayStand: (cloth) => judges.keptFromBy(cloth) === null,
+    mayStand: (cloth) => !judges.isTooDear(cloth) && judges.keptFromBy(cloth) === null,
     forWhom: (one) => forWhom.get(one) ?? 0,
   }).map((group) => ({ ...group, kind: group.cloth.length > 1 ? 'several' : kindOf(group.cloth[0]) }));
 }

@@ -83,6 +83,7 @@ function moverOf(laidOut: LaidOut): Mover {
   const heights = { canopy: lattice.roof.heights, screen: lattice.screen.tops };
   const inLimits = ({ kind, height }: Cloth) =>
     height >= Math.min(...heights[kind]) - ROUNDING && height <= Math.min(cap, Math.max(...heights[kind])) + ROUNDING;
+  const mayHang = (cloth: Candidate['cloth']) => !judges.isTooDear(cloth) && judges.keptFromBy(cloth) === null;
   let tried = 0;
   const piece = (cloth: Cloth, others: readonly Cloth[], most: number, moves: readonly Move[]): Cloth => {
     const cautioned = judges.isCautioned(cloth);
@@ -91,15 +92,13 @@ function moverOf(laidOut: LaidOut): Mover {
       sparedAtMost: (one) => atMost([...others, one]),
       mayStand: (one) => inLimits(one) && isEmpty(judges.objections(one)),
       mayWin: (one) =>
-        judges.keptFromBy([...others, one]) === null &&
-        judges.cost(one) <= most + ROUNDING &&
-        (cautioned || !judges.isCautioned(one)),
+        judges.cost(one) <= most + ROUNDING && mayHang([...others, one]) && (cautioned || !judges.isCautioned(one)),
     });
     tried += result.tried;
     return result.cloth;
   };
   const stands = (cloth: Candidate['cloth']) =>
-    cloth.every((one) => inLimits(one) && isEmpty(judges.objections(one))) && judges.keptFromBy(cloth) === null;
+    cloth.every((one) => inLimits(one) && isEmpty(judges.objections(one))) && mayHang(cloth);
   return {
     tried: () => tried,
     moved(candidate, most) {

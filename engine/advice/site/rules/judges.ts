@@ -1,7 +1,6 @@
 import type { Cloth } from '../../../plan/types.ts';
 import { clothArea } from '../../compare/cost.ts';
 import type { Judges } from '../search/contest.ts';
-import type { SiteRule } from '../types.ts';
 import { cautionsOn } from './cautions-on.ts';
 import type { Hiding } from './hiding.ts';
 import type { LightGuard } from './light-left.ts';
@@ -23,8 +22,8 @@ interface Held {
 export function judgesOf({ rules, hiding, guard, prices, leavesWay, budget }: Held): Judges {
   const mayStand = (cloth: readonly Cloth[]): boolean =>
     cloth.every((one) => prices.fit(one) !== null) && leavesWay(cloth);
-  const isTooDear = (cloth: readonly Cloth[]): boolean =>
-    budget !== undefined && cloth.reduce((sum, one) => sum + (prices.fit(one)?.cost ?? 0), 0) > budget;
+  const isOver = (fitted: readonly ReturnType<Prices['fit']>[]): boolean =>
+    budget !== undefined && fitted.reduce((sum, one) => sum + (one?.cost ?? 0), 0) > budget;
   return {
     objectionsToPlace: (cloth) => rules.objectionsToPlace(cloth),
     postsStand: (cloth) => rules.postsStand(cloth),
@@ -37,14 +36,11 @@ export function judgesOf({ rules, hiding, guard, prices, leavesWay, budget }: He
     isGlimpsed: (cloth) => hiding.isGlimpsed(cloth),
     lateObjections(cloth) {
       if (!mayStand(cloth)) return 'ground';
-      const broken: SiteRule[] = guard === null ? [] : [...guard.objections(cloth)];
-      if (isTooDear(cloth)) broken.push('budget');
-      return broken;
+      return guard?.objections(cloth) ?? [];
     },
-    keptFromBy(cloth) {
-      if (isTooDear(cloth)) return 'budget';
-      return guard?.brokenFirst(cloth) ?? (mayStand(cloth) ? null : 'ground');
-    },
+    keptFromBy: (cloth) => guard?.brokenFirst(cloth) ?? (mayStand(cloth) ? null : 'ground'),
+    isTooDear: (cloth) => isOver(cloth.map((one) => prices.fit(one))),
+    isTooDearAnywhere: (cloth) => isOver([prices.fitInTheOpen(cloth)]),
     cost: (cloth) => moneyOf(cloth, prices.fit(cloth)),
     leastCost: (cloth) => moneyOf(cloth, prices.fitInTheOpen(cloth)),
     isCautioned: (cloth) => cautionsOn(cloth).length > 0,

@@ -34,7 +34,11 @@ export interface Judges {
   isGlimpsed(cloth: Cloth): boolean;
   /** All of these; 'hidden' stands for 'glimpsed' too. */
   objections(cloth: Cloth): 'ground' | readonly SiteRule[];
-  /** Rules that are dear to ask about: light left, budget, of cloth hung together. Asked only of what would win. */
+  /** Whether cloth hung together costs more than may be spent; never where no price is known. */
+  isTooDear(cloth: readonly Cloth[]): boolean;
+  /** Whether one does wherever it stands. */
+  isTooDearAnywhere(cloth: Cloth): boolean;
+  /** Rules that are dear to ask about: light left, of cloth hung together. Asked only of what would win. */
   lateObjections(cloth: readonly Cloth[]): 'ground' | readonly SiteRule[];
   /** One of them, sooner told; `null`: there are none. */
   keptFromBy(cloth: readonly Cloth[]): 'ground' | SiteRule | null;
@@ -55,6 +59,7 @@ interface Family {
   /** `null`: nobody asked yet. */
   cost: number | null;
   cautioned: boolean;
+  tooDear: boolean;
 }
 
 /** What a contest has come to. */
@@ -128,7 +133,7 @@ export class Contest {
     first = this.families.length;
     this.firstOf.set(key, first);
     for (let lane = 0; lane < this.lanes; lane++) {
-      this.families.push({ lane, sample, cost: null, cautioned: true });
+      this.families.push({ lane, sample, cost: null, cautioned: true, tooDear: false });
       this.toBeat.push(this.least);
     }
     return first;
@@ -152,7 +157,8 @@ export class Contest {
     const sample = asked.sample();
     asked.cost = this.judges.leastCost(sample);
     asked.cautioned = this.judges.isCautioned(sample);
-    this.toBeat[family] = this.threshold(asked.lane, asked.cost, asked.cautioned);
+    asked.tooDear = this.judges.isTooDearAnywhere(sample);
+    this.toBeat[family] = this.toBeatBy(asked, asked.cost);
     return bound > this.toBeat[family];
   }
 
@@ -180,15 +186,17 @@ export class Contest {
     if (!this.beats(family, bound)) return;
     const { lane, cautioned } = this.families[family];
     const cost = this.judges.cost(cloth);
+    const objections: readonly SiteRule[] = this.judges.isTooDear([cloth]) ? [...early, 'budget'] : early;
+    if (objections.length > 1) return;
     // What keeps a rule must beat what is no dearer than it is where it stands.
-    const enough = early.length === 0 ? this.threshold(lane, cost, cautioned) : this.toBeatWithout(early[0]);
+    const enough = objections.length === 0 ? this.threshold(lane, cost, cautioned) : this.toBeatWithout(objections[0]);
     const spared = bound > enough ? score(enough) : 0;
     if (spared <= enough) return;
     const entry = { cloth, kind, spared, cost, cautioned };
     // Its own price is sooner told than its light; what is beaten would not be the best without a rule either.
     const wins = !this.isBeaten(lane, entry);
-    if (early.length === 0 && !wins) return;
-    const broken = this.brokenBy(cloth, early, spared);
+    if (objections.length === 0 && !wins) return;
+    const broken = this.brokenBy(cloth, objections, spared);
     if (broken === null && wins) this.win(lane, entry);
     else if (broken?.length === 1) this.keepWithout(broken[0], entry);
   }
@@ -209,12 +217,12 @@ export class Contest {
 
   /**
    * The rules that cloth breaks which spares so much, all of them where it matters; `null`: it keeps every rule.
-   * @param early of `earlyObjections`
+   * @param told of `earlyObjections`, and its price
    */
-  private brokenBy(cloth: Cloth, early: readonly SiteRule[], spared: number): readonly SiteRule[] | null {
+  private brokenBy(cloth: Cloth, told: readonly SiteRule[], spared: number): readonly SiteRule[] | null {
     if (!this.judges.postsStand(cloth)) return [];
     const seen = this.judges.isHidden(cloth) ? [] : [this.seenHow(cloth, spared)];
-    const broken = [...early.filter((rule) => rule !== 'hidden' && rule !== 'glimpsed'), ...seen];
+    const broken = [...told.filter((rule) => rule !== 'hidden' && rule !== 'glimpsed'), ...seen];
     if (broken.length > 1 || (broken.length === 1 && !this.beatsWithout(broken[0], spared))) return [];
     const kept = this.judges.keptFromBy([cloth]);
     if (kept === null) return broken.length === 0 ? null : broken;
@@ -222,6 +230,11 @@ export class Contest {
     if (kept === 'ground' || broken.length === 1 || !this.beatsWithout(kept, spared)) return [];
     const late = this.judges.lateObjections([cloth]);
     return late === 'ground' ? [] : late;
+  }
+
+  /** What a family's next candidate must beat at its price. */
+  private toBeatBy({ lane, cautioned, tooDear }: Family, cost: number): number {
+    return tooDear ? this.toBeatWithout('budget') : this.threshold(lane, cost, cautioned);
   }
 
   /** What cloth at a price must beat, but for rounding. */
@@ -245,8 +258,7 @@ export class Contest {
     this.least = Math.max(this.floor, this.worthShowing * this.leaderUncautioned - ROUNDING);
     for (const [f, family] of this.families.entries()) {
       if (family.cost === null) this.toBeat[f] = Math.max(this.toBeat[f], this.least);
-      else if (leads || family.lane === lane)
-        this.toBeat[f] = this.threshold(family.lane, family.cost, family.cautioned);
+      else if (leads || family.lane === lane) this.toBeat[f] = this.toBeatBy(family, family.cost);
     }
   }
 
@@ -256,6 +268,9 @@ export class Contest {
       const best = this.bestWithout.get(fallen);
       if (best === undefined || inOrder(scored, best) < 0) this.bestWithout.set(fallen, scored);
     }
+    if (rule !== 'budget') return;
+    for (const [f, { cost, tooDear }] of this.families.entries())
+      if (cost !== null && tooDear) this.toBeat[f] = this.toBeatWithout(rule);
   }
 
   private toBeatWithout(rule: SiteRule): number {

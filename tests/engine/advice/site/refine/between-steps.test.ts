@@ -130,6 +130,7 @@ test(
       for (const candidate of near.candidates.slice(lattice.length)) {
         const [cloth] = candidate.cloth;
         expect(laidOut.judges.objections(cloth), `seed ${seed}`).toEqual([]);
+        expect(laidOut.judges.isTooDear(candidate.cloth)).toBe(false);
         expect(laidOut.judges.lateObjections(candidate.cloth)).toEqual([]);
         if (cloth.kind === 'screen' && cleanPath(cloth.path).length > 2) gains.corner++;
         else expect(candidate.cost).toBeLessThanOrEqual(Math.max(...lattice.map(({ cost }) => cost)) + 1e-6);

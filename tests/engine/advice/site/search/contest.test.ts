@@ -19,6 +19,8 @@ const judges: Judges = {
   isHidden: ({ id }) => id === 'unseen',
   isGlimpsed: ({ id }) => id === 'glimpsed',
   objections: () => [],
+  isTooDear: () => false,
+  isTooDearAnywhere: () => false,
   lateObjections: () => [],
   keptFromBy: () => null,
   cost: () => 1,
@@ -97,4 +99,24 @@ test('what is beaten at the price of its place is neither scored nor asked about
     [100, 2],
     [80, 1],
   ]);
+});
+
+test('what nobody can pay is scored only where it would be the best if money did not bind', () => {
+  const scored: string[] = [];
+  const poor: Judges = { ...judges, isHidden: () => true, isTooDear: () => true, isTooDearAnywhere: () => true };
+  const contest = new Contest(1, poor, 0, 0);
+  const family = contest.familyOf('roof', () => roof('any'));
+  for (const [id, bound, spared] of [
+    ['best', 100, 90],
+    ['no better', 89, 89],
+    ['better', 95, 92],
+    ['unlikely', 91, 91],
+  ] as const)
+    if (contest.mayBeat(family, bound))
+      contest.enter(family, 'roof', roof(id), 'free', bound, () => (scored.push(id), spared));
+  expect(scored).toEqual(['best', 'better']);
+  expect(contest.mayBeat(family, 91.9)).toBe(false);
+  const { best, without } = contest.standings();
+  expect(best).toBe(0);
+  expect(without.map(([rule, { spared }]) => [rule, spared])).toEqual([['budget', 92]]);
 });
