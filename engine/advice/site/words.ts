@@ -183,6 +183,8 @@ export function besidesOf(
     if (ruledOut.some(({ rule }) => rule === 'budget')) return purseWords(plan, request.budget ?? 0);
     return `No cloth that may stand here${ruledOut.length > 0 ? ' under your rules' : ''} spares the plants anything.`;
   }
+  if (request.budget !== undefined && first.cost === null)
+    return `The budget could not be kept: no prices are known in ${currencyOf(plan)}. Type those of your shop.`;
   if (!isNotWorthBuilding(found)) return '';
   const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
   return `Cloth is not worth building${burns ? '' : `: ${insteadOfCloth(plan, options)}`}.`;

@@ -46,3 +46,11 @@ test('for every budget the best is the best of all places that cost no more, anc
   }
   expect(bound).toBeGreaterThan(10);
 });
+
+test('a budget in money that no price is known in is said to bind nothing', () => {
+  const plan = smallPlan(1);
+  const abroad = { ...plan, stock: { ...plan.stock, currency: 'INR' } };
+  const words = /The budget could not be kept: no prices are known in INR\./;
+  expect(valueOf(siteOf(abroad, { ...REQUEST, budget: 1 })).sentence).toMatch(words);
+  expect(valueOf(siteOf(abroad, REQUEST)).sentence).not.toMatch(words);
+});
