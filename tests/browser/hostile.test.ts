@@ -115,10 +115,10 @@ test(
       .first()
       .click();
     await page.getByRole('button', { name: 'It burnt: why?' }).click();
-    const answer = page.getByRole('region', { name: 'Answer' });
-    await answer.getByRole('heading').waitFor();
-    expect(await answer.textContent()).toContain(NAMES[0]);
-    expect(await page.getByLabel('The plant that burnt').locator('option').count()).toBeGreaterThan(NAMES.length);
+    await page.getByRole('region', { name: 'Answer' }).getByRole('heading').waitFor();
+    const burnt = page.getByLabel('The plant that burnt').locator('option');
+    expect(await burnt.count()).toBeGreaterThan(NAMES.length);
+    expect((await burnt.allTextContents()).join()).toContain(NAMES[0]);
     expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
     expect(complaints).toEqual([]);
 

@@ -67,7 +67,12 @@ export function cheaperFirst(
   steps.push(...roots);
   const clay = clayStep(plan, yard.value, inNeed, request.weather);
   if (!clay.ok) return clay;
-  return { ok: true, value: { harm, steps: [...steps, waterStep(plan, yard.value, inNeed), clay.value] } };
+  steps.push(waterStep(plan, yard.value, inNeed), clay.value);
+  // What was looked for in vain is said last.
+  return {
+    ok: true,
+    value: { harm, steps: steps.toSorted((a, b) => Number(a.spared === 0) - Number(b.spared === 0)) },
+  };
 }
 
 /** Water cools leaves, not fruit: where fruit burns, what costs nothing is the shade of its own leaves. */

@@ -45,6 +45,9 @@ export interface WhyResult {
   readonly rivals: readonly Rival[];
   /** In its pot, on that hot day; `null` of what stands in none. */
   readonly roots: Roots | null;
+  /** In a few words whether it was the sun, and what speaks for it; the sentence is both, with the plant's name. */
+  readonly verdict: string;
+  readonly evidence: string;
   readonly sentence: string;
   readonly notes: readonly string[];
 }

@@ -23,7 +23,7 @@ import {
   type WhyRequest,
   type WhyResult,
 } from './types.ts';
-import { whySentence } from './words.ts';
+import { whyWords } from './words.ts';
 
 /** Sides ranked farther down are not the ones that the sun burns first. */
 const BURNS_FIRST = 2;
@@ -60,7 +60,7 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
   const bySun = isNorthKnown(thatYear) ? answerBySun(sides, side, accused, limit, part) : 'could be';
   const answer = lowered(bySun, rivals);
   const remarks = [...notes, ...(isNorthKnown(thatYear) ? [] : [NORTH_UNKNOWN]), ...judged.value.notes];
-  const sentence = whySentence({
+  const words = whyWords({
     plan: thatYear,
     feature,
     side,
@@ -89,7 +89,7 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
       sides,
       rivals,
       roots,
-      sentence,
+      ...words,
       notes: remarks,
     },
   };

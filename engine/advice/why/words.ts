@@ -16,7 +16,7 @@ import { nameOf } from '../../plan/words/names.ts';
 import { bearsWhatBurns } from '../year/growth/fruit.ts';
 import type { Rival } from './rivals.ts';
 import { sideWords } from './side.ts';
-import type { DamagePart, RankedSide, WhyAnswer } from './types.ts';
+import type { DamagePart, RankedSide, WhyAnswer, WhyResult } from './types.ts';
 
 export interface WhyFindings {
   readonly plan: Plan;
@@ -45,19 +45,16 @@ const VERDICTS: Readonly<Record<WhyAnswer, string>> = {
   'does not': 'the sun does not explain it',
 };
 
-/** The answer as a person would say it. */
-export function whySentence(found: WhyFindings): string {
-  const parts = [
-    `${nameOf(found.plan, found.feature.id)}: ${VERDICTS[found.answer]}.`,
-    evidence(found),
-    partRemark(found),
-    rivalRemark(found),
-    lookAt(found),
-  ];
-  return parts.filter((part) => part !== '').join(' ');
+/** The answer as a person would say it: in a few words, and what speaks for it. */
+export function whyWords(found: WhyFindings): Pick<WhyResult, 'verdict' | 'evidence' | 'sentence'> {
+  const verdict = VERDICTS[found.answer];
+  const parts = [evidenceOf(found), partRemark(found), rivalRemark(found), lookAt(found)];
+  const evidence = parts.filter((part) => part !== '').join(' ');
+  const sentence = `${nameOf(found.plan, found.feature.id)}: ${verdict}. ${evidence}`;
+  return { verdict: capital(verdict), evidence, sentence };
 }
 
-function evidence(found: WhyFindings): string {
+function evidenceOf(found: WhyFindings): string {
   const { accused, limit } = found;
   const { they, are } = who(found);
   if (limit === null || accused.peak === null) {

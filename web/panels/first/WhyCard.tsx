@@ -13,12 +13,6 @@ import { SIDE_CHOICES, sideKey, sideOfKey } from '../parts/side-choices.ts';
 import { useAnswer } from '../parts/use-answer.ts';
 import { guessWords } from './guess-words.ts';
 
-const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = {
-  explains: 'The sun explains it',
-  'could be': 'It could be the sun',
-  'does not': 'The sun does not explain it',
-};
-
 interface Said {
   readonly plant: string;
   /** While the diary knows of no damage; else it stands there. */
@@ -75,8 +69,8 @@ function WhyItBurnt({ id }: { readonly id: string }) {
       <Fault>{fault}</Fault>
       {result && (
         <section aria-label="Answer" class={`why-answer why-${result.answer.replace(' ', '-')}`} aria-live="polite">
-          <h2>{ANSWER_WORDS[result.answer]}</h2>
-          <p>{result.sentence}</p>
+          <h2>{result.verdict}</h2>
+          <p>{result.evidence}</p>
           {result.notes.map((note) => (
             <p key={note} class="quiet">
               {note}
