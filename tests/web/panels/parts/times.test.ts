@@ -1,10 +1,13 @@
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { demoPlan } from '../../../../engine/index.ts';
 import { timesIn } from '../../../../web/panels/parts/times.ts';
 import { settings } from '../../../../web/state/settings.ts';
+import { history } from '../../../../web/state/yard.ts';
 
 const before = settings.value;
 const clockOf = (clock: '12' | '24'): void => void (settings.value = { ...before, clock });
 
+beforeEach(() => void (history.value = { steps: [{ label: 'Demo yard', plan: demoPlan('courtyard') }], cursor: 0 }));
 afterEach(() => void (settings.value = before));
 
 test('on a machine of 24 hours a sentence stays as the engine wrote it', () => {
