@@ -172,7 +172,7 @@ export function isNotWorthBuilding({ harm, options }: Found): boolean {
 
 /** As `SiteResult`. */
 export function besidesOf(
-  { plan, request }: LaidOut,
+  { plan, request, cap, hiding }: LaidOut,
   found: Pick<SiteResult, 'harm' | 'options' | 'uncounted' | 'rules'>,
 ): string {
   const { harm, options, uncounted, rules } = found;
@@ -181,7 +181,9 @@ export function besidesOf(
   if (!first || first.spared <= 0) {
     const ruledOut = rules.filter(({ cost }) => cost > ALL);
     if (ruledOut.some(({ rule }) => rule === 'budget')) return purseWords(plan, request.budget ?? 0);
-    return `No cloth that may stand here${ruledOut.length > 0 ? ' under your rules' : ''} spares the plants anything.`;
+    // Where each place breaks two of them, no single one rules the best out.
+    const isRuled = ruledOut.length > 0 || request.budget !== undefined || hiding.from.length > 0 || cap < Infinity;
+    return `No cloth that may stand here${isRuled ? ' under your rules' : ''} spares the plants anything.`;
   }
   if (request.budget !== undefined && first.cost === null)
     return `The budget could not be kept: no prices are known in ${currencyOf(plan)}. Type those of your shop.`;

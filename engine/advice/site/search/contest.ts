@@ -149,6 +149,11 @@ export class Contest {
     return bound > this.toBeat[family];
   }
 
+  /** Whether a place breaks two rules, as far as is known: a rule of its own, and its family is too dear anywhere. */
+  breaksTwo(family: number, place: Place): boolean {
+    return (place === 'hidden' || place === 'height') && this.families[family].tooDear;
+  }
+
   /** Whether it is. Asks for the price, which is dear. */
   private beats(family: number, bound: number): boolean {
     if (bound <= this.toBeat[family]) return false;
@@ -181,7 +186,7 @@ export class Contest {
     bound: number,
     score: (enough: number) => number,
   ): void {
-    const early = this.earlyObjections(cloth, place, bound);
+    const early = this.earlyObjections(family, cloth, place, bound);
     if (early === 'ground' || early.length > 1 || (early.length === 1 && !this.beatsWithout(early[0], bound))) return;
     if (!this.beats(family, bound)) return;
     const { lane, cautioned } = this.families[family];
@@ -202,8 +207,10 @@ export class Contest {
   }
 
   /** What tells about the place quickly, and how much is seen of what is seen. */
-  private earlyObjections(cloth: Cloth, place: Place, bound: number): 'ground' | readonly SiteRule[] {
+  private earlyObjections(family: number, cloth: Cloth, place: Place, bound: number): 'ground' | readonly SiteRule[] {
     const isSeen = place === 'hidden' || (place !== 'free' && !this.judges.isHidden(cloth));
+    // How much of it is seen is dear to ask, and what is too dear besides is no candidate.
+    if (isSeen && this.families[family].tooDear) return ['hidden', 'budget'];
     const seen = isSeen ? [this.seenHow(cloth, bound)] : [];
     // What is seen and cannot matter so is not asked about the ground, which is dearer.
     if (isSeen && !this.beatsWithout(seen[0], bound)) return seen;

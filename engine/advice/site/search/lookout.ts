@@ -40,7 +40,7 @@ export class Lookout<Where> {
   }
 
   add(family: number, bound: number, where: Where, place: Place): void {
-    this.gathered.push({ family, bound, where, place });
+    if (!this.contest.breaksTwo(family, place)) this.gathered.push({ family, bound, where, place });
   }
 
   /** Looks if many are gathered: their scores raise what the next must beat. */
@@ -52,7 +52,7 @@ export class Lookout<Where> {
     const { contest, sort } = this;
     for (const { family, bound, where, place } of this.gathered.sort((a, b) => b.bound - a.bound)) {
       if (!contest.mayBeat(family, bound)) continue;
-      if (!mayMatter(contest, place, bound)) continue;
+      if (!mayMatter(contest, place, bound) || contest.breaksTwo(family, place)) continue;
       if (sort.leavesLight?.(where, bound) === false) continue;
       const score = (enough: number) => sort.sparedAt(where, bound, enough);
       contest.enter(family, sort.kind, sort.clothAt(where), place, bound, score);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { Contest, type Judges } from '../../../../../engine/advice/site/search/contest.ts';
+import { Contest, type Judges, type Place } from '../../../../../engine/advice/site/search/contest.ts';
 import type { Canopy } from '../../../../../engine/plan/types.ts';
 
 const roof = (id: string): Canopy => ({
@@ -119,4 +119,27 @@ test('what nobody can pay is scored only where it would be the best if money did
   const { best, without } = contest.standings();
   expect(best).toBe(0);
   expect(without.map(([rule, { spared }]) => [rule, spared])).toEqual([['budget', 92]]);
+});
+
+test('what is seen and too dear besides is neither looked at nor asked how much of it is seen', () => {
+  const asked: string[] = [];
+  const poor: Judges = {
+    ...judges,
+    isHidden: () => false,
+    isGlimpsed: ({ id }) => (asked.push(id), false),
+    isTooDear: () => true,
+    isTooDearAnywhere: () => true,
+  };
+  const contest = new Contest(1, poor, 0, 0);
+  const family = contest.familyOf('roof', () => roof('any'));
+  expect(contest.breaksTwo(family, 'hidden')).toBe(false);
+  for (const id of ['first', 'second']) contest.enter(family, 'roof', roof(id), 'unsure', 10, () => 10);
+  expect(asked).toEqual(['first']);
+  expect(['hidden', 'height', 'unsure', 'free'].map((place) => contest.breaksTwo(family, place as Place))).toEqual([
+    true,
+    true,
+    false,
+    false,
+  ]);
+  expect(contest.standings().without).toEqual([]);
 });
