@@ -15,7 +15,7 @@ import { namedInside } from '../../plan/words/names.ts';
 import { spokenCount } from '../../plan/words/spoken.ts';
 import { seenWords } from '../sight/words.ts';
 import type { Standing } from '../words/stands.ts';
-import { hungOf, kindOf } from './kinds/hung.ts';
+import { hungOf, kindOf, legsOf } from './kinds/hung.ts';
 import { MOST_DROPS } from './kinds/roof-with-drops.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Proposal } from './option.ts';
@@ -110,8 +110,10 @@ export function notesOf({
 export function titleOf({ features, cautions, ...option }: TitledOption, units: Units): string {
   const what =
     option.kind === 'several'
-      ? features.map((feature) => whatWords({ ...hungOf(feature).place(), kind: kindOf(feature) }, units)).join(' and ')
-      : `${whatWords(option, units)}${hangsFromWall(features) ? ', its back hung from the wall' : ''}`;
+      ? features
+          .map((feature) => whatWords({ ...hungOf(feature).place(), kind: kindOf(feature) }, [feature], units))
+          .join(' and ')
+      : `${whatWords(option, features, units)}${hangsFromWall(features) ? ', its back hung from the wall' : ''}`;
   return [what, ...cautionWords(cautions, units)].join(', ');
 }
 
@@ -119,9 +121,13 @@ function hangsFromWall(features: readonly Cloth[]): boolean {
   return features.some((cloth) => cloth.kind === 'canopy' && cloth.onWall === true);
 }
 
-function whatWords({ kind, length, width, height, drops }: Sized, units: Units): string {
+function whatWords({ kind, length, width, height, drops }: Sized, [cloth]: readonly Cloth[], units: Units): string {
   const metres = (value: number) => formatLength(value, units);
-  if (kind === 'screen') return `Screen ${metres(length)} long, ${metres(height)} high`;
+  if (kind === 'screen') {
+    const legs = cloth?.kind === 'screen' ? legsOf(cloth) : [length];
+    const name = legs.length > 1 ? 'Screen with a corner,' : 'Screen';
+    return `${name} ${legs.map(metres).join(' and ')} long, ${metres(height)} high`;
+  }
   const depths = drops.map(({ depth }) => metres(depth));
   const hung = [...new Set(depths)]
     .map((depth) => ({ depth, many: depths.filter((other) => other === depth).length }))

@@ -44,7 +44,7 @@ export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[])
  * A candidate moved to the best near by; where it is a screen, those round a corner that spare more; where it is a
  * roof, those that hang from a wall near by, two posts fewer.
  */
-function nearBy(candidate: Candidate, mover: Mover, { plan, request }: LaidOut): Candidate[] {
+function nearBy(candidate: Candidate, mover: Mover, { plan, request, units }: LaidOut): Candidate[] {
   const budget = request.budget ?? Infinity;
   const moved = mover.moved(candidate, candidate.cost);
   const [cloth] = moved.cloth;
@@ -53,7 +53,8 @@ function nearBy(candidate: Candidate, mover: Mover, { plan, request }: LaidOut):
       .map((start) => mover.moved({ ...moved, cloth: [start], spared: 0 }, Infinity))
       .filter(({ spared, cost }) => spared > least && cost <= budget + ROUNDING);
   if (moved.kind === 'roof' && cloth.kind === 'canopy') return [moved, ...others(hungFrom(cloth, plan), 0)];
-  if (moved.kind === 'screen' && cloth.kind === 'screen') return [moved, ...others(bentFrom(cloth), moved.spared)];
+  if (moved.kind === 'screen' && cloth.kind === 'screen')
+    return [moved, ...others(bentFrom(cloth, units), moved.spared)];
   return [moved];
 }
 

@@ -70,7 +70,7 @@ function turnedBy(cloth: Cloth, degrees: number): Cloth {
   const middle = betweenEnds(cloth.path);
   return {
     ...cloth,
-    path: cloth.path.map((at) => millimetresInward(turned(at, middle, degrees), middle)),
+    path: cloth.path.map((at) => roundedInward(turned(at, middle, degrees), middle)),
   };
 }
 
@@ -97,7 +97,7 @@ function longer(cloth: Cloth, by: number, units: Units): Canopy | Screen | null 
   const middle = betweenEnds(path);
   return {
     ...cloth,
-    path: path.map((end) => millimetresInward(stretched(end, middle, (long + by) / long), middle)),
+    path: path.map((end) => roundedInward(stretched(end, middle, (long + by) / long), middle)),
     height: withoutNoise(bottom + high),
   };
 }
@@ -119,7 +119,7 @@ function bentFurther(cloth: Cloth, by: number): Screen | null {
   const [one, other] = [distance(a, corner), distance(corner, b)];
   if (Math.min(one + by, other - by) < LEAST_SIDE / 1.5) return null;
   const leg = (end: PlanPoint, length: number, now: number): PlanPoint =>
-    millimetresInward(stretched(end, corner, length / now), corner);
+    roundedInward(stretched(end, corner, length / now), corner);
   return { ...cloth, path: [leg(a, one + by, one), corner, leg(b, other - by, other)] };
 }
 
@@ -127,10 +127,13 @@ function stretched([x, y]: PlanPoint, from: PlanPoint, by: number): PlanPoint {
   return [from[0] + (x - from[0]) * by, from[1] + (y - from[1]) * by];
 }
 
-/** To the millimetre, and never further from a point: rounding must not ask for more cloth, tube or money. */
-export function millimetresInward([x, y]: PlanPoint, from: PlanPoint): PlanPoint {
+/**
+ * To a tenth of a millimetre, so that many moves add up to none, and never further from a point: rounding must not ask
+ * for more cloth, tube or money.
+ */
+export function roundedInward([x, y]: PlanPoint, from: PlanPoint): PlanPoint {
   const inwards = (value: number, start: number): number =>
-    (value > start ? Math.floor(value * 1000 + ROUNDING) : Math.ceil(value * 1000 - ROUNDING)) / 1000;
+    (value > start ? Math.floor(value * 1e4 + ROUNDING) : Math.ceil(value * 1e4 - ROUNDING)) / 1e4;
   return [inwards(x, from[0]), inwards(y, from[1])];
 }
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { clothArea } from '../../../../../engine/advice/compare/cost.ts';
 import { candidatesOf } from '../../../../../engine/advice/site/choose.ts';
+import { legsOf } from '../../../../../engine/advice/site/kinds/hung.ts';
 import { layOut } from '../../../../../engine/advice/site/lay-out.ts';
 import { bentFrom } from '../../../../../engine/advice/site/refine/bend.ts';
 import { betweenSteps } from '../../../../../engine/advice/site/refine/between-steps.ts';
@@ -65,7 +66,7 @@ test('a cloth climbs to a peak between the steps, to the centimetre and the degr
 });
 
 test('whatever its form becomes, a cloth never grows, and where its form and height were asked for they stay', () => {
-  for (const cloth of [ROOF, SCREEN, ...bentFrom(SCREEN)]) {
+  for (const cloth of [ROOF, SCREEN, ...bentFrom(SCREEN, 'metric')]) {
     for (const { steps, apply } of movesOf(cloth, { height: true, form: true, units: 'metric' }))
       for (const step of steps)
         for (const by of [step, -step]) {
@@ -98,10 +99,17 @@ test('who reads feet is never told to cut a part of an inch: heights and sides s
         if (next.kind === 'canopy') expect([next.length, next.width].map(isWhole)).toEqual([true, true]);
       }
   expect(forms).toBeGreaterThan(30);
+  const path: Screen['path'] = [
+    [0, 0],
+    [130 * inch, 0],
+  ];
+  const legs = bentFrom({ ...screen, path }, 'imperial').flatMap(legsOf);
+  expect(legs.length).toBe(24);
+  for (const leg of legs) expect(Math.abs(leg / inch / 2 - Math.round(leg / inch / 2)), `${leg} m`).toBeLessThan(0.02);
 });
 
 test('a bent screen has the cloth of the straight one, on legs square to each other', () => {
-  const bent = bentFrom(SCREEN);
+  const bent = bentFrom(SCREEN, 'metric');
   expect(bent.length).toBe(12);
   for (const { path } of bent) {
     const [a, corner, b] = cleanPath(path);
