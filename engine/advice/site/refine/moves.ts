@@ -2,6 +2,7 @@ import { bottomOf, turnOf } from '../../../plan/defaults.ts';
 import { headingOf, wrapBearing } from '../../../plan/geometry/angles.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
 import { toCentimetre, withoutNoise } from '../../../plan/numbers/rounding.ts';
+import { ROUNDING } from '../../../plan/numbers/tolerances.ts';
 import type { Canopy, Cloth, PlanPoint, Screen } from '../../../plan/types.ts';
 import type { Units } from '../../../plan/units/units.ts';
 import { downToHand, HAND } from '../hand.ts';
@@ -29,7 +30,6 @@ const TURN_STEPS = [8, 3, 1] as const;
 /** In hands: 5 cm, or 2 inches. */
 const HEIGHT_STEPS = [2, 1, 1] as const;
 const FORM_STEPS = [5, 2, 1] as const;
-const ROUNDING = 1e-6;
 /** No side of a cloth gets shorter than this, no screen lower. [m] */
 const LEAST_SIDE = 0.75;
 

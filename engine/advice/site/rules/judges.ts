@@ -1,3 +1,4 @@
+import type { Fitted } from '../../../frame/fit-frame.ts';
 import type { Cloth } from '../../../plan/types.ts';
 import { clothArea } from '../../compare/cost.ts';
 import type { Judges } from '../search/contest.ts';
@@ -22,7 +23,7 @@ interface Held {
 export function judgesOf({ rules, hiding, guard, prices, leavesWay, budget }: Held): Judges {
   const mayStand = (cloth: readonly Cloth[]): boolean =>
     cloth.every((one) => prices.fit(one) !== null) && leavesWay(cloth);
-  const isOver = (fitted: readonly ReturnType<Prices['fit']>[]): boolean =>
+  const isOver = (fitted: readonly (Fitted | null)[]): boolean =>
     budget !== undefined && fitted.reduce((sum, one) => sum + (one?.cost ?? 0), 0) > budget;
   return {
     objectionsToPlace: (cloth) => rules.objectionsToPlace(cloth),
@@ -48,6 +49,6 @@ export function judgesOf({ rules, hiding, guard, prices, leavesWay, budget }: He
 }
 
 /** What cloth costs to rank it by: money, or its area where no price is known. */
-function moneyOf(cloth: Cloth, fitted: ReturnType<Prices['fit']>): number {
+function moneyOf(cloth: Cloth, fitted: Fitted | null): number {
   return fitted === null ? Infinity : (fitted.cost ?? clothArea(cloth));
 }
