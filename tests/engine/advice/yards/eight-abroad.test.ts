@@ -18,7 +18,7 @@ import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { climateTypeOf, monthsOf } from '../../../../engine/survey/climate/rough-climate.ts';
 import { valueOf } from '../../../parts/outcome.ts';
-import { bed, plant, yard } from './table.ts';
+import { bed, plant, WHITE, yard } from './table.ts';
 
 describe('what is told first', () => {
   // Common practice: water is free, so money goes first to what burns all the same.
@@ -103,20 +103,9 @@ test('of a plant that burns under a roof nobody is told to search for it alone',
 
 // What is reckoned without something says so wherever it is told.
 test('why says of a fruit among walls that what they throw is not counted, and of one in the open nothing', () => {
-  const wall: Feature = {
-    id: 'wall',
-    kind: 'wall',
-    path: [
-      [0, 4],
-      [6, 4],
-    ],
-    height: 2.6,
-    thickness: 0.2,
-    colour: 'white',
-  };
   const why = (...features: Feature[]) =>
     valueOf(whyBurnt(yard([...features, plant('pepper')]), { plant: 'pepper', side: 225 })).sentence;
-  expect(why(wall)).toMatch(/the bare fruit’s skin there reaches about .*, what walls throw on it not counted, limit/);
+  expect(why(WHITE)).toMatch(/the bare fruit’s skin there reaches about .*, what walls throw on it not counted, limit/);
   expect(why()).not.toMatch(/walls/);
 });
 

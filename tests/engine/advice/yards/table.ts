@@ -1,4 +1,5 @@
 import type { Feature, Plan, PlanPoint, Plant } from '../../../../engine/plan/types.ts';
+import { wall } from '../../../parts/drawn.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 
 /** What a yard calls for: no cloth; or cloth of a density between two, in a role's first answer. */
@@ -17,6 +18,16 @@ export interface Yard {
 const CENTRE: PlanPoint = [3.1, 3.05];
 const MONTHS = [{ month: 6, high: 40, low: 23, humidity: 15, wind: 2, spread: 2.5 }];
 const CP = 'common practice, no source';
+
+/** Across the yard, close behind what stands in its middle. */
+export const WHITE = wall(
+  'white',
+  [
+    [0, 4],
+    [6, 4],
+  ],
+  { height: 2.6, colour: 'white' },
+);
 
 /** One small hot yard of 6 × 6 m. */
 export function yard(

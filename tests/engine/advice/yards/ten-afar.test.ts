@@ -11,33 +11,22 @@ import { cheaperHeadline } from '../../../../engine/advice/words/cure-headlines.
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { siteText } from '../../../../engine/output/text/site-text.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
+import { wall } from '../../../parts/drawn.ts';
 import { valueOf } from '../../../parts/outcome.ts';
 import { sited } from './small-search.ts';
-import { bed, plant, yard } from './table.ts';
+import { bed, plant, WHITE, yard } from './table.ts';
 
 const told = (plan: Plan): string => adviceSentence(plan, sited(plan), valueOf(cheaperFirst(plan)).steps);
 const on = (plan: Plan, site: Partial<Plan['site']>): Plan => ({ ...plan, site: { ...plan.site, ...site } });
-const lane = (id: string, y: number): Feature => ({
-  id,
-  kind: 'wall',
-  path: [
-    [2.5, y],
-    [6, y],
-  ],
-  height: 2.5,
-  thickness: 0.1,
-});
-const WHITE: Feature = {
-  id: 'white',
-  kind: 'wall',
-  path: [
-    [0, 4],
-    [6, 4],
-  ],
-  height: 2.6,
-  thickness: 0.2,
-  colour: 'white',
-};
+const lane = (id: string, y: number): Feature =>
+  wall(
+    id,
+    [
+      [2.5, y],
+      [6, y],
+    ],
+    { height: 2.5, thickness: 0.1 },
+  );
 const ALICE = { latitude: -23.7, longitude: 133.9, timeZone: 'Australia/Darwin' } as const;
 
 /** A summer of the south. */
